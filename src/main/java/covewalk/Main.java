@@ -1,0 +1,12 @@
+package covewalk;
+
+/** Starts Covewalk. */
+public final class Main {
+
+    private Main() {
+    }
+
+    public static void main(String[] args) {
+        System.exit(0);
+    }
+}
