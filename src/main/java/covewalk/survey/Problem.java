@@ -1,0 +1,65 @@
+package covewalk.survey;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Something wrong with what was entered, as a value: where, what was found, and whether it is refused or only looks
+ * wrong. The words come from a bundle, one sentence for what is wrong and what to do.
+ *
+ * @param file the file's name without its folder, or empty for something typed on a screen
+ * @param line its line, from 1; 0 where there is none
+ * @param column the column of a table, or the place in a description such as {@code coves[1].lengthM}; may be empty
+ * @param refused whether this cannot be and was not taken; else it was taken, and looks wrong
+ * @param key which sentence of the bundle
+ * @param details what is put into it, as it was written
+ */
+public record Problem(String file, int line, String column, boolean refused, String key, List<String> details) {
+
+    public Problem {
+        details = List.copyOf(details);
+    }
+
+    /** What cannot be, at a place that {@link #at} fills in. */
+    public static Problem refusal(String key, Object... details) {
+        return new Problem("", 0, "", true, key, texts(details));
+    }
+
+    /** What was taken and looks wrong, at a place that {@link #at} fills in. */
+    public static Problem warning(String key, Object... details) {
+        return new Problem("", 0, "", false, key, texts(details));
+    }
+
+    public Problem at(String where, int atLine, String atColumn) {
+        return new Problem(where, atLine, atColumn, refused, key, details);
+    }
+
+    public Problem inColumn(String atColumn) {
+        return new Problem(file, line, atColumn, refused, key, details);
+    }
+
+    /** The sentence alone: what is wrong, and what to do. */
+    public String sentence(Locale locale) {
+        return ProblemWords.sentence(this, locale);
+    }
+
+    /** {@code file:line: column: sentence}, leaving out what is unknown. */
+    public String inFull(Locale locale) {
+        StringBuilder text = new StringBuilder(file);
+        if (line > 0) {
+            text.append(':').append(line);
+        }
+        if (text.length() > 0) {
+            text.append(": ");
+        }
+        if (!column.isEmpty()) {
+            text.append(column).append(": ");
+        }
+        return text.append(sentence(locale)).toString();
+    }
+
+    private static List<String> texts(Object... details) {
+        return Arrays.stream(details).map(String::valueOf).toList();
+    }
+}
