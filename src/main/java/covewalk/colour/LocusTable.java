@@ -1,10 +1,8 @@
 package covewalk.colour;
 
-import java.util.List;
-
 /**
  * The Planckian locus between 100000 K and 833 K by interpolation. Tabulated every 10 mired: u, v and their first three
- * derivatives by mired, from {@link PlanckianSums}; between two rows the polynomial of seventh degree that fits both
+ * derivatives by mired, each summed from its definition; between two rows the polynomial of seventh degree that fits both
  * (Hermite). At Duv 0.05 that is within 1e-11 of CCT and 2e-13 of Duv.
  */
 final class LocusTable {
@@ -18,8 +16,10 @@ final class LocusTable {
     /** Value and derivatives in a row, for u and for v each. */
     static final int ORDERS = 4;
 
-    static final String COLUMNS = "mired,u,u1,u2,u3,v,v1,v2,v3";
+    /** The rows, each u and its derivatives, then v and its derivatives. */
+    static final String FILE = "planckian-locus.bin";
 
+    private static final int ROW = 2 * ORDERS;
     private static final int TERMS = 2 * ORDERS;
 
     private final int intervals;
@@ -31,16 +31,16 @@ final class LocusTable {
     private final double[] isotherms;
 
     LocusTable() {
-        List<double[]> rows = PrintedTable.rows("planckian-locus.csv", LocusTable::row);
-        intervals = rows.size() - 1;
+        double[] rows = StoredNumbers.read(FILE);
+        intervals = rows.length / ROW - 1;
         terms = new double[intervals * 2 * TERMS];
-        isotherms = new double[rows.size() * 4];
+        isotherms = new double[(intervals + 1) * 4];
         for (int i = 0; i < intervals; i++) {
-            fit(rows.get(i), rows.get(i + 1), 0, 2 * TERMS * i);
-            fit(rows.get(i), rows.get(i + 1), ORDERS, 2 * TERMS * i + TERMS);
+            fit(rows, ROW * i, 2 * TERMS * i);
+            fit(rows, ROW * i + ORDERS, 2 * TERMS * i + TERMS);
         }
-        for (int i = 0; i < rows.size(); i++) {
-            isotherm(rows.get(i), 4 * i);
+        for (int i = 0; i <= intervals; i++) {
+            isotherm(rows, ROW * i, 4 * i);
         }
     }
 
@@ -112,38 +112,35 @@ final class LocusTable {
         return new LocusPoint(u, v, u1, v1, 2 * u2, 2 * v2, 6 * u3, 6 * v3);
     }
 
-    private static double[] row(PrintedTable.Row row) {
-        double[] values = new double[2 * ORDERS];
-        for (int i = 0; i < values.length; i++) {
-            values[i] = row.number(i + 1);
-        }
-        return values;
+    private void isotherm(double[] rows, int row, int to) {
+        double u1 = rows[row + 1];
+        double v1 = rows[row + ORDERS + 1];
+        double speed = Math.sqrt(u1 * u1 + v1 * v1);
+        isotherms[to] = rows[row];
+        isotherms[to + 1] = rows[row + ORDERS];
+        isotherms[to + 2] = u1 / speed;
+        isotherms[to + 3] = v1 / speed;
     }
 
-    private void isotherm(double[] row, int to) {
-        double speed = Math.hypot(row[1], row[ORDERS + 1]);
-        isotherms[to] = row[0];
-        isotherms[to + 1] = row[ORDERS];
-        isotherms[to + 2] = row[1] / speed;
-        isotherms[to + 3] = row[ORDERS + 1] / speed;
-    }
-
-    /** Hermite's polynomial of seventh degree: four terms from the hot row, four more to meet the warm one. */
-    private void fit(double[] hot, double[] warm, int from, int to) {
+    /** Hermite's polynomial of seventh degree: four terms from the row at the hot end, four more to meet the next. */
+    private void fit(double[] rows, int hot, int to) {
         double h = INTERVAL;
-        double c0 = hot[from];
-        double c1 = hot[from + 1] * h;
-        double c2 = hot[from + 2] * h * h / 2;
-        double c3 = hot[from + 3] * h * h * h / 6;
-        double d0 = warm[from] - c0 - c1 - c2 - c3;
-        double d1 = warm[from + 1] * h - c1 - 2 * c2 - 3 * c3;
-        double d2 = warm[from + 2] * h * h - 2 * c2 - 6 * c3;
-        double d3 = warm[from + 3] * h * h * h - 6 * c3;
+        int warm = hot + ROW;
+        double c0 = rows[hot];
+        double c1 = rows[hot + 1] * h;
+        double c2 = rows[hot + 2] * h * h / 2;
+        double c3 = rows[hot + 3] * h * h * h / 6;
+        double d0 = rows[warm] - c0 - c1 - c2 - c3;
+        double d1 = rows[warm + 1] * h - c1 - 2 * c2 - 3 * c3;
+        double d2 = rows[warm + 2] * h * h - 2 * c2 - 6 * c3;
+        double d3 = rows[warm + 3] * h * h * h - 6 * c3;
         double[] inFractions = {c0, c1, c2, c3, 35 * d0 - 15 * d1 + 2.5 * d2 - d3 / 6,
             -84 * d0 + 39 * d1 - 7 * d2 + d3 / 2, 70 * d0 - 34 * d1 + 6.5 * d2 - d3 / 2,
             -20 * d0 + 10 * d1 - 2 * d2 + d3 / 6};
+        double scale = 1;
         for (int k = 0; k < TERMS; k++) {
-            terms[to + k] = inFractions[k] / Math.pow(h, k);
+            terms[to + k] = inFractions[k] * scale;
+            scale /= h;
         }
     }
 }

@@ -32,7 +32,7 @@ public final class PlanckianLocus {
 
     /** See {@link ColourTemperature#of(Uv)}. */
     static ColourTemperature temperature(double u, double v) {
-        if (!SpectralLocus.holds(u, v)) {
+        if (!SpectralLocus.CIE_1931.holds(u, v)) {
             return NoCct.NO_REAL_COLOUR;
         }
         double mired = TABLE.nearest(u, v);

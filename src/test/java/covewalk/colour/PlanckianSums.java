@@ -4,7 +4,7 @@ import java.util.List;
 
 /**
  * The Planckian locus from its definition: Planck's law with c2 = 1.4388e-2 m K and n = 1 (CIE 15), summed with the
- * colour-matching functions at 1 nm from 360 to 830 nm. Slow and exact; {@link LocusTable} is made from it.
+ * colour-matching functions at 1 nm from 360 to 830 nm. Slow and exact; {@link LocusTable} is made from it and measured by it.
  */
 final class PlanckianSums {
 
@@ -15,7 +15,7 @@ final class PlanckianSums {
 
     /**
      * The point of the locus at a reciprocal temperature in mired, above 0: u, v and their first three derivatives by
-     * mired, in the order of {@link LocusTable#COLUMNS}. The sums are differentiated term by term, not the results.
+     * mired, as in a row of {@link LocusTable}. The sums are differentiated term by term, not the results.
      */
     double[] at(double mired) {
         double[] u = new double[LocusTable.ORDERS];     // 4 X and its derivatives
