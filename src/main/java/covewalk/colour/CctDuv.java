@@ -50,8 +50,8 @@ public record CctDuv(double cctK, double duv) implements ColourTemperature {
     public Jacobian jacobianToUvPrime() {
         LocusPoint p = locus();
         double speed = p.speed();
-        double tu = p.du() / speed;
-        double tv = p.dv() / speed;
+        double tu = p.u1() / speed;
+        double tv = p.v1() / speed;
         double perKelvin = speed * (1 - p.curvature() * duv) * -PlanckianLocus.MIRED / (cctK * cctK);
         return new Jacobian(tu * perKelvin, -tv, 1.5 * tv * perKelvin, 1.5 * tu);
     }
