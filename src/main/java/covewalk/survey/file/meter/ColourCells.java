@@ -8,7 +8,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** The colour in one row of a table: every pair that is whole, or why there is none. */
+/**
+ * The colour in one row of a table: every pair that is whole, or why there is none. A pair that does not count and is
+ * no colour is not taken.
+ */
 final class ColourCells {
 
     /** v of a white light is near 0.35 in the diagram of 1960 and near 0.52 in that of 1976; this lies between them. */
@@ -24,8 +27,10 @@ final class ColourCells {
     ColourCells(NumberCells cells) {
         this.cells = cells;
         xy = pair(MeterField.X, MeterField.Y);
-        uvPrime = pair(MeterField.U_PRIME, MeterField.V_PRIME);
-        cctDuv = pair(MeterField.CCT_K, MeterField.DUV);
+        uvPrime = pair(MeterField.U_PRIME, MeterField.V_PRIME)
+                .filter(pair -> xy.isEmpty() || ColourLimits.ofUvPrime(pair).isEmpty());
+        cctDuv = pair(MeterField.CCT_K, MeterField.DUV)
+                .filter(pair -> xy.isEmpty() && uvPrime.isEmpty() || ColourLimits.ofCctDuv(pair).isEmpty());
     }
 
     private Optional<TypedPair> pair(MeterField first, MeterField second) {
@@ -82,14 +87,18 @@ final class ColourCells {
                 : Problem.refusal("import.row.uv-like-1976", v.text(), cells.title(MeterField.U_UNMARKED), cells.title(MeterField.V_UNMARKED));
     }
 
-    /**
-     * What is wrong with a colour that was refused where its u' and v' counted: they may be u and v of 1960 under a
-     * title with a prime.
-     */
-    Optional<Problem> mistakenPrime() {
-        boolean counts = xy.isEmpty() && uvPrime.isPresent();
-        boolean low = counts && uvPrime.get().second().value() < BETWEEN_1960_AND_1976;
-        return low ? Optional.of(Problem.refusal("import.row.prime-like-1960", uvPrime.get().second().text())
-                .inColumn(cells.title(MeterField.V_PRIME))) : Optional.empty();
+    /** What is wrong with the pair that counts, if anything is. */
+    Optional<Problem> problem() {
+        if (xy.isPresent()) {
+            return ColourLimits.ofXy(xy.get());
+        }
+        return uvPrime.isPresent() ? ofUvPrime(uvPrime.get()) : cctDuv.flatMap(ColourLimits::ofCctDuv);
+    }
+
+    /** Numbers that are no colour may be u and v of 1960 under titles with a prime. */
+    private Optional<Problem> ofUvPrime(TypedPair pair) {
+        boolean like1960 = pair.second().value() < BETWEEN_1960_AND_1976;
+        return ColourLimits.ofUvPrime(pair).map(found -> like1960
+                ? Problem.refusal("import.row.prime-like-1960", pair.second().text()).inColumn(cells.title(MeterField.V_PRIME)) : found);
     }
 }

@@ -4,13 +4,14 @@ import covewalk.survey.Problem;
 import covewalk.survey.Reading;
 import covewalk.survey.Role;
 import covewalk.survey.Typed;
-import covewalk.survey.TypedColour;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Makes a reading of each row of a meter's table. */
 final class RowMeaning {
+
+    private static final int LONGEST_NOTE = 400;
 
     private final MeterTable table;
     private final Columns columns;
@@ -36,12 +37,10 @@ final class RowMeaning {
         }
         NumberCells cells = new NumberCells(columns, mark, row);
         ColourCells colour = new ColourCells(cells);
-        Optional<TypedColour> typed = colour.typed();
-        if (typed.isEmpty()) {
+        if (colour.typed().isEmpty()) {
             return RowOutcome.setAside(row, colour.whyNone());
         }
-        Optional<Problem> wrong = ColourLimits.problem(typed.get(), cells).map(found -> colour.mistakenPrime().orElse(found))
-                .or(() -> place.problem(cells, index));
+        Optional<Problem> wrong = colour.problem().or(() -> place.problem(cells, index));
         return wrong.isPresent() ? RowOutcome.setAside(row, wrong.get())
                 : RowOutcome.kept(row, reading(row, index, cells, colour));
     }
@@ -55,9 +54,15 @@ final class RowMeaning {
         noteForeignLength(cells, notes);
         String takenAt = times.iso(row).orElse("");
         if (takenAt.isEmpty()) {
-            times.written(row).ifPresent(written -> notes.add("taken " + written));
+            RowTimes.written(columns, row).ifPresent(written -> notes.add("taken " + written));
         }
-        return new Reading("", cove, positionM, Role.WALK, setUp, 1, colour.typed(), lux, takenAt, "", String.join("; ", notes), 0);
+        return new Reading("", cove, positionM, Role.WALK, setUp, 1, colour.typed(), lux, takenAt, "", note(notes), 0);
+    }
+
+    /** A cell of a whole page would make a row of the log that nobody can read; the original has all of it. */
+    private static String note(List<String> parts) {
+        String note = String.join("; ", parts);
+        return note.length() <= LONGEST_NOTE ? note : note.substring(0, LONGEST_NOTE) + "...";
     }
 
     private List<String> words(MeterRow row) {

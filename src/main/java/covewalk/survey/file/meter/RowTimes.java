@@ -13,28 +13,28 @@ final class RowTimes {
     RowTimes(MeterTable table) {
         columns = table.columns();
         rows = table.rows();
-        reader = new TakenAt(rows.stream().flatMap(row -> written(row).stream()).toList());
+        reader = new TakenAt(rows.stream().flatMap(row -> written(columns, row).stream()).toList());
     }
 
     /** As written, date before time; empty where nothing is. */
-    Optional<String> written(MeterRow row) {
-        String both = cell(row, MeterField.TAKEN_AT);
-        String apart = (cell(row, MeterField.DATE) + " " + cell(row, MeterField.TIME)).strip();
+    static Optional<String> written(Columns columns, MeterRow row) {
+        String both = cell(columns, row, MeterField.TAKEN_AT);
+        String apart = (cell(columns, row, MeterField.DATE) + " " + cell(columns, row, MeterField.TIME)).strip();
         String text = both.isEmpty() ? apart : both;
         return text.isEmpty() ? Optional.empty() : Optional.of(text);
     }
 
     /** Date and time in ISO 8601; empty where nothing is, or it cannot be told. */
     Optional<String> iso(MeterRow row) {
-        return written(row).flatMap(reader::iso);
+        return written(columns, row).flatMap(reader::iso);
     }
 
     /** How many rows say when they were taken in a way that cannot be told. */
     List<MeterRow> untold() {
-        return rows.stream().filter(row -> written(row).isPresent() && iso(row).isEmpty()).toList();
+        return rows.stream().filter(row -> written(columns, row).isPresent() && iso(row).isEmpty()).toList();
     }
 
-    private String cell(MeterRow row, MeterField field) {
+    private static String cell(Columns columns, MeterRow row, MeterField field) {
         return columns.first(field).map(column -> row.cell(column.index())).orElse("");
     }
 }

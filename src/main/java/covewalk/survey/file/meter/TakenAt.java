@@ -20,7 +20,7 @@ final class TakenAt {
         order = DateOrder.of(written.stream().map(text -> GAP.split(text.strip(), 2)[0]).toList());
     }
 
-    /** ISO 8601, or empty where it cannot be told; the second is left out of a date without a time. */
+    /** Date and time in ISO 8601, or empty where they cannot be told; a date alone is no time that a log can hold. */
     Optional<String> iso(String written) {
         String text = written.strip();
         if (isOffset(text)) {
@@ -29,7 +29,7 @@ final class TakenAt {
         String[] parts = GAP.split(text, 2);
         Optional<LocalDate> day = order.read(parts[0]);
         if (parts.length == 1) {
-            return day.map(LocalDate::toString);
+            return Optional.empty();
         }
         return day.flatMap(found -> ClockTime.iso(parts[1]).map(time -> found + "T" + time));
     }
