@@ -14,7 +14,7 @@ import java.util.Optional;
  *
  * @param charset what they were read as
  */
-record FileText(String text, Charset charset) {
+public record FileText(String text, Charset charset) {
 
     /** What is tried on bytes that are no UTF-8: Western Europe first, then Japan and China. */
     private static final List<String> OLDER = List.of("windows-1252", "Shift_JIS", "GB18030");
@@ -24,7 +24,7 @@ record FileText(String text, Charset charset) {
      * The text in every encoding that the bytes may be in, likeliest first. One where a byte order mark or sound UTF-8
      * settles it; several where only the words can tell.
      */
-    static List<FileText> readingsOf(byte[] bytes) {
+    public static List<FileText> readingsOf(byte[] bytes) {
         Optional<Charset> marked = wide(bytes);
         if (marked.isPresent()) {
             return List.of(of(bytes, marked.get()));
