@@ -27,8 +27,8 @@ public record Towards(Along along, Across across) {
             return new Towards(Along.SAME, Across.SAME);
         }
         LocusPoint p = PlanckianLocus.pointNearest((a.u() + b.u()) / 2, (a.v() + b.v()) / 3);
-        double tu = p.u1();
-        double tv = 1.5 * p.v1();
+        double tu = p.tu();
+        double tv = 1.5 * p.tv();
         double length = Math.hypot(tu, tv);
         return new Towards(along((du * tu + dv * tv) / length, least), across((dv * tu - du * tv) / length, least));
     }

@@ -14,13 +14,13 @@ final class PlanckianSums {
     private final List<ColourMatching> functions = ColourMatching.functions();
 
     /**
-     * The point of the locus at a reciprocal temperature in mired, above 0: u, v and their first three derivatives by
-     * mired, as in a row of {@link LocusTable}. The sums are differentiated term by term, not the results.
+     * The point of the locus at a reciprocal temperature in mired, above 0: u, v, then their first and their second
+     * derivatives by mired. The sums are differentiated term by term, not the results.
      */
     double[] at(double mired) {
-        double[] u = new double[LocusTable.ORDERS];     // 4 X and its derivatives
-        double[] v = new double[LocusTable.ORDERS];     // 6 Y
-        double[] below = new double[LocusTable.ORDERS]; // X + 15 Y + 3 Z
+        double[] u = new double[3];     // 4 X and its derivatives
+        double[] v = new double[3];     // 6 Y
+        double[] below = new double[3]; // X + 15 Y + 3 Z
         for (ColourMatching f : functions) {
             double[] power = power(f.wavelengthNm(), mired);
             for (int k = 0; k < power.length; k++) {
@@ -31,7 +31,7 @@ final class PlanckianSums {
         }
         divide(u, below);
         divide(v, below);
-        return new double[] {u[0], u[1], u[2], u[3], v[0], v[1], v[2], v[3]};
+        return new double[] {u[0], v[0], u[1], v[1], u[2], v[2]};
     }
 
     /**
@@ -45,12 +45,8 @@ final class PlanckianSums {
         double n = 1 / Math.expm1(x);
         double n1 = -n * (1 + n);
         double n2 = -n1 * (1 + 2 * n);
-        double n3 = -n2 * (1 + 2 * n) - 2 * n1 * n1;
         double scale = Math.pow(wavelengthNm / 560, -4); // 560 keeps the sums near 1
-        double first = scale * perMired;
-        double second = first * perMired;
-        double third = second * perMired;
-        return new double[] {scale * x * n, first * (n + x * n1), second * (2 * n1 + x * n2), third * (3 * n2 + x * n3)};
+        return new double[] {scale * x * n, scale * perMired * (n + x * n1), scale * perMired * perMired * (2 * n1 + x * n2)};
     }
 
     /** Turns a numerator and its derivatives into those of the quotient (Leibniz's rule solved for the quotient). */
@@ -58,6 +54,5 @@ final class PlanckianSums {
         above[0] = above[0] / below[0];
         above[1] = (above[1] - above[0] * below[1]) / below[0];
         above[2] = (above[2] - 2 * above[1] * below[1] - above[0] * below[2]) / below[0];
-        above[3] = (above[3] - 3 * (above[2] * below[1] + above[1] * below[2]) - above[0] * below[3]) / below[0];
     }
 }
