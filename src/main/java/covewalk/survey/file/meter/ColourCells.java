@@ -28,9 +28,10 @@ final class ColourCells {
         this.cells = cells;
         xy = pair(MeterField.X, MeterField.Y);
         uvPrime = pair(MeterField.U_PRIME, MeterField.V_PRIME)
-                .filter(pair -> xy.isEmpty() || ColourLimits.ofUvPrime(pair).isEmpty());
+                .filter(pair -> xy.isEmpty() || ColourLimits.isSound(TypedColour.ofUvPrime(pair.first(), pair.second())));
         cctDuv = pair(MeterField.CCT_K, MeterField.DUV)
-                .filter(pair -> xy.isEmpty() && uvPrime.isEmpty() || ColourLimits.ofCctDuv(pair).isEmpty());
+                .filter(pair -> xy.isEmpty() && uvPrime.isEmpty()
+                        || ColourLimits.isSound(TypedColour.ofCctDuv(pair.first(), pair.second())));
     }
 
     private Optional<TypedPair> pair(MeterField first, MeterField second) {
@@ -87,18 +88,11 @@ final class ColourCells {
                 : Problem.refusal("import.row.uv-like-1976", v.text(), cells.title(MeterField.U_UNMARKED), cells.title(MeterField.V_UNMARKED));
     }
 
-    /** What is wrong with the pair that counts, if anything is. */
+    /** What is wrong with the colour, if anything is. Its u' and v' may be u and v of 1960 under titles with a prime. */
     Optional<Problem> problem() {
-        if (xy.isPresent()) {
-            return ColourLimits.ofXy(xy.get());
-        }
-        return uvPrime.isPresent() ? ofUvPrime(uvPrime.get()) : cctDuv.flatMap(ColourLimits::ofCctDuv);
-    }
-
-    /** Numbers that are no colour may be u and v of 1960 under titles with a prime. */
-    private Optional<Problem> ofUvPrime(TypedPair pair) {
-        boolean like1960 = pair.second().value() < BETWEEN_1960_AND_1976;
-        return ColourLimits.ofUvPrime(pair).map(found -> like1960
-                ? Problem.refusal("import.row.prime-like-1960", pair.second().text()).inColumn(cells.title(MeterField.V_PRIME)) : found);
+        boolean like1960 = xy.isEmpty() && uvPrime.filter(pair -> pair.second().value() < BETWEEN_1960_AND_1976).isPresent();
+        return typed().flatMap(ColourLimits::refusal).map(found -> like1960
+                ? Problem.refusal("import.row.prime-like-1960", cells.text(MeterField.V_PRIME)).inColumn(cells.title(MeterField.V_PRIME))
+                : found.inColumn(cells.titleOf(found.column())));
     }
 }

@@ -84,6 +84,11 @@ record Columns(List<Column> known, List<String> strange, int width) {
         return known.stream().filter(column -> column.field() == field).findFirst();
     }
 
+    /** The title of the column that goes to this column of the log. */
+    String titleOf(String logColumn) {
+        return known.stream().filter(column -> column.field().code().equals(logColumn)).findFirst().map(Column::title).orElse(logColumn);
+    }
+
     /** Whether the columns can give a colour. */
     boolean haveColour() {
         return COLOURS.stream().anyMatch(pair -> pair.stream().allMatch(field -> first(field).isPresent()));

@@ -91,7 +91,7 @@ final class FileCheck {
 
     private void beyondTheEnd(Typed lastM, int rows) {
         Optional<Cove> cove = place.usualCove().flatMap(survey::cove);
-        if (cove.isPresent() && (lastM.value() < 0 || lastM.value() > cove.get().lengthM())) {
+        if (cove.isPresent() && (lastM.value() < 0 || lastM.value() > cove.get().lengthM() + Place.TAPE_M)) {
             problems.add(Problem.refusal("import.beyond-the-end", rows, lastM.text(), cove.get().id(),
                     Place.metres(cove.get().lengthM())));
         }

@@ -21,7 +21,7 @@ final class FileRemarks {
     List<Problem> warnings() {
         List<Problem> warnings = new ArrayList<>();
         position().ifPresent(warnings::add);
-        PairsCompared.disagreement(rows).ifPresent(warnings::add);
+        warnings.addAll(new ColourRemarks(rows, table.columns()).warnings());
         dates().ifPresent(warnings::add);
         luminance().ifPresent(warnings::add);
         return warnings;

@@ -40,6 +40,11 @@ final class NumberCells {
         return columns.first(field).map(Column::title).orElse(field.code());
     }
 
+    /** The title of the column for which the log has this name. */
+    String titleOf(String logColumn) {
+        return columns.titleOf(logColumn);
+    }
+
     MeterUnit unit(MeterField field) {
         return columns.first(field).map(Column::unit).orElse(MeterUnit.NONE);
     }

@@ -9,6 +9,9 @@ import java.util.Optional;
 /** Where each row of a file belongs: its cove and its position there. */
 final class Place {
 
+    /** A length measured to the millimetre may reach past the end by one. */
+    static final double TAPE_M = 0.0015;
+
     private final Survey survey;
     private final ImportOptions options;
     private final Columns columns;
@@ -63,7 +66,7 @@ final class Place {
     }
 
     private static Optional<Problem> outside(Cove cove, Typed positionM) {
-        boolean inside = positionM.value() >= 0 && positionM.value() <= cove.lengthM();
+        boolean inside = positionM.value() >= 0 && positionM.value() <= cove.lengthM() + TAPE_M;
         return inside ? Optional.empty()
                 : Optional.of(Problem.refusal("import.row.outside-cove", positionM.text(), cove.id(), metres(cove.lengthM())));
     }
