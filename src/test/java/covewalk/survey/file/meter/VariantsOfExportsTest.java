@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -84,7 +85,7 @@ class VariantsOfExportsTest {
     private TypedColour colourOf(String file, int setAside) throws IOException {
         SurveyOnDisk survey = SurveyOnDisk.in(temporary);
         ImportResult result = survey.add(file.replace("|", "\r\n").replace("\\t", "\t"), IN_ROW_ORDER);
-        assertEquals("", said(result.refusals()).toString().replace("[]", ""));
+        assertEquals(List.of(), said(result.refusals()));
         assertEquals(setAside, result.setAside().size(), said(result));
         return survey.reading().colour().orElseThrow();
     }
