@@ -14,7 +14,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
 
-/** Time of one conversion, over a thousand colours in random order so that no branch can be learnt. */
+/** Time of one conversion, over colours in random order, too many for the processor to learn the way of each through the tables. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
@@ -23,7 +23,7 @@ import org.openjdk.jmh.infra.Blackhole;
 @Fork(2)
 public class ColourBench {
 
-    private static final int N = 1000;
+    private static final int N = 1 << 15;
 
     private final Robertson robertson = new Robertson();
     private CctDuv[] pairs;
