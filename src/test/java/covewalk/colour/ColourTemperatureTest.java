@@ -55,7 +55,7 @@ class ColourTemperatureTest {
             0.2000, 0.1500, TOO_FAR_FROM_LOCUS, a blue LED; farther than 0.05 even from the hottest black body
             0.1800, 0.3900, ABOVE_20000_K,      a very blue sky
             0.4600, 0.5290, BELOW_1000_K,       an ember
-            0.6000, 0.5150, BELOW_1000_K,       a red LED
+            0.5400, 0.5150, BELOW_1000_K,       a red LED
             """)
     void saysWhyThereIsNoCct(double u, double v, NoCct what, String why) {
         assertEquals(what, ColourTemperature.of(new UvPrime(u, v)));

@@ -21,9 +21,10 @@ class SpectralLocusTest {
             0.30,   0.60,   true,  its green
             0.70,   0.295,  true,  just inside the 620 nm (0.6915; 0.3083) to 640 nm (0.7190; 0.2809) edge of CIE 15
             0.70,   0.305,  false, just outside of it
-            0.45,   0.13,   true,  just above the purple line
-            0.45,   0.12,   false, just below it
+            0.45,   0.14,   true,  just above the purple line
+            0.45,   0.125,  false, just below it
             0.05,   0.10,   false, left of the blue edge
+            0.72,   0.14,   false, right of the red corner
             0.60,   0.45,   false, beyond yellow: x + y > 1 is refused earlier
             """)
     void tellsRealColours(double x, double y, boolean real, String why) {
@@ -49,13 +50,6 @@ class SpectralLocusTest {
             real += inside ? 1 : 0;
         }
         assertTrue(real > 5000 && real < 15_000, "both answers were asked for: " + real);
-    }
-
-    @Test
-    void isDecidedWithoutTheEdgesForNearlyEveryWarmWhite() {
-        for (double cctK = 1200; cctK <= 20_000; cctK += 100) {
-            assertTrue(new CctDuv(cctK, 0).isReal(), () -> "a black body has a real colour");
-        }
     }
 
     private static boolean winds(List<Xy> edge, Xy point) {

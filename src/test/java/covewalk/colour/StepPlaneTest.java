@@ -93,7 +93,7 @@ class StepPlaneTest {
 
     @ParameterizedTest(name = "{0} K: {1}")
     @CsvSource({"1000, F 2700, true", "2700, F 2700, false", "2440, F 2700, true", "2450, F 2700, false", "2829, F 2700, false",
-        "2831, F 3000, false", "4519, F 4000, true", "4521, F 5000, false", "5700, F 6500, true", "6500, F 6500, false",
+        "2831, F 3000, false", "4519, F 4000, true", "4521, F 5000, false", "5690, F 5000, true", "5710, F 6500, true", "6500, F 6500, false",
         "20000, F 6500, true"})
     void takesTheStandardColourNearestInCct(double cctK, String colour, boolean far) {
         SdcmEllipse nearest = SdcmEllipse.nearest(cctK);
