@@ -31,9 +31,9 @@ record Comparison(Side from, Side to, Covariance unlike, StepPlane plane) {
         return LimitTest.widened(normal, degrees());
     }
 
-    private double degrees() {
+    double degrees() {
         double all = along(covariance());
-        double estimated = along(from.shrinking()) * from.scatter() + along(to.shrinking()) * to.scatter();
+        double estimated = along(from.shrinking().plus(to.shrinking()));
         double share = all > 0 ? estimated / all : 0;
         return share > 0 ? Math.min(from.degrees(), to.degrees()) / (share * share) : Double.POSITIVE_INFINITY;
     }

@@ -23,7 +23,7 @@ final class Drifts {
     static Side start(Stretch stretch) {
         Line line = stretch.line();
         Side start = Side.of(stretch, stretch.fromM());
-        return new Side(line.at(stretch.fromM()), Covariance.ZERO, Covariance.ZERO, start.oneMore(), start.degrees(), 0,
+        return new Side(line.at(stretch.fromM()), start.parts().times(0), Covariance.ZERO, start.oneMore(), start.degrees(),
                 start.readings(), start.round(), luxAt(stretch, stretch.fromM()));
     }
 
@@ -32,18 +32,17 @@ final class Drifts {
         Line line = stretch.line();
         Side end = Side.of(stretch, stretch.toM());
         double length = stretch.lengthM();
-        return new Side(line.at(stretch.toM()), line.slopeCovariance().times(length * length), line.common(),
-                end.oneMore(), end.degrees(), end.scatter(), end.readings(), end.round(),
+        return new Side(line.at(stretch.toM()), line.slopeParts().times(length * length), line.common(),
+                end.oneMore(), end.degrees(), end.readings(), end.round(),
                 luxAt(stretch, stretch.toM()));
     }
 
     /** A station that was set aside, against the stretch it lies in. */
     static Side alone(Stretch stretch, Station station) {
         int n = station.readings().size();
-        Covariance noise = stretch.noise().scatter().plus(stretch.noise().repeatability().times(1.0 / n));
         Side whole = Side.of(stretch, station.positionM());
-        return new Side(station.mean(), noise.plus(station.digits()), Covariance.ZERO, whole.oneMore(),
-                whole.degrees(), whole.scatter(), n, station.round(), station.lux());
+        return new Side(station.mean(), stretch.noise().of(station), station.digits(), whole.oneMore(),
+                whole.degrees(), n, station.round(), station.lux());
     }
 
     /** Whether it gets darker along the stretch, away from the nearest feed. */

@@ -2,9 +2,9 @@ package covewalk.verdict;
 
 import covewalk.colour.Covariance;
 import covewalk.survey.Limits;
-import covewalk.verdict.limit.RoundShares;
 import covewalk.verdict.limit.Verdict;
 import org.apache.commons.math3.distribution.NormalDistribution;
+import org.apache.commons.math3.distribution.TDistribution;
 
 /**
  * How many more readings a side would settle a verdict in nine cases of ten, if the difference is as it seems. Counted
@@ -25,7 +25,7 @@ final class Settling {
             return Settle.SETTLED;
         }
         double away = Math.abs(comparison.difference().steps() - limitSteps);
-        double wanted = away / sdsWanted(limits, comparison.rounds() + 1);
+        double wanted = away / sdsWanted(limits, comparison.rounds() + 1, comparison.degrees());
         for (int more = 1; more <= Settle.MOST; more++) {
             if (Math.sqrt(varianceWith(comparison, more)) <= wanted) {
                 return Settle.after(more);
@@ -36,9 +36,11 @@ final class Settling {
     }
 
     /** Standard deviations that must lie between the difference and the limit. */
-    private static double sdsWanted(Limits limits, int round) {
-        double rate = limits.errorRate() * RoundShares.of(round);
-        return NORMAL.inverseCumulativeProbability(1 - rate) + NORMAL.inverseCumulativeProbability(CHANCE);
+    private static double sdsWanted(Limits limits, int round, double degrees) {
+        double sure = 1 - Rates.forRound(limits, round);
+        double quantile = degrees > 1e4 ? NORMAL.inverseCumulativeProbability(sure)
+                : new TDistribution(null, Math.max(1, degrees)).inverseCumulativeProbability(sure);
+        return quantile + NORMAL.inverseCumulativeProbability(CHANCE);
     }
 
     private static double varianceWith(Comparison comparison, int more) {

@@ -37,7 +37,7 @@ final class Changes {
         int split = bestSplit(row);
         double step = split > 0 ? gainOfSplit(row, split) : 0;
         Line line = row.size() >= FEWEST_FOR_A_DRIFT ? new LineFit(row, noise).sloping() : null;
-        double slope = line == null ? 0 : Significance.of(line.uPerM(), line.vPerM(), line.slopeCovariance());
+        double slope = line == null ? 0 : Significance.of(line.uPerM(), line.vPerM(), line.slopeParts().sum());
         if (Math.max(step, slope) <= threshold) {
             parts.add(new Part(row, new LineFit(row, noise).level()));
         } else if (slope >= step) {
@@ -65,7 +65,7 @@ final class Changes {
     private double gainOfSplit(List<Station> row, int split) {
         Line before = new LineFit(row.subList(0, split), noise).level();
         Line after = new LineFit(row.subList(split, row.size()), noise).level();
-        Covariance both = before.centreCovariance().plus(after.centreCovariance());
+        Covariance both = before.centreParts().plus(after.centreParts()).sum();
         return Significance.of(after.centre().u() - before.centre().u(), after.centre().v() - before.centre().v(), both);
     }
 }

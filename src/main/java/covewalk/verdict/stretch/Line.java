@@ -8,14 +8,14 @@ import covewalk.colour.UvPrime;
  *
  * @param centreM the weighted mean of the stations' positions, m, where the colour is best known
  * @param centre the colour there
- * @param centreCovariance of the colour there
+ * @param centreParts uncertainty of the colour there
  * @param uPerM slope of u' per m; 0 where the stretch is of one colour
  * @param vPerM slope of v' per m
- * @param slopeCovariance of the slopes, per m squared
+ * @param slopeParts uncertainty of the slopes, per m squared
  * @param common what is common to all its readings and does not average out, in u', v'
  */
-public record Line(double centreM, UvPrime centre, Covariance centreCovariance, double uPerM, double vPerM,
-                   Covariance slopeCovariance, Covariance common) {
+public record Line(double centreM, UvPrime centre, Parts centreParts, double uPerM, double vPerM, Parts slopeParts,
+                   Covariance common) {
 
     public boolean drifts() {
         return uPerM != 0 || vPerM != 0;
@@ -25,9 +25,9 @@ public record Line(double centreM, UvPrime centre, Covariance centreCovariance, 
         return drifts() ? centre.plus(uPerM * (positionM - centreM), vPerM * (positionM - centreM)) : centre;
     }
 
-    /** Covariance of the colour at a position, without the part that is common to all its readings. */
-    public Covariance shrinkingAt(double positionM) {
+    /** Uncertainty of the colour at a position, without the part that is common to all its readings. */
+    public Parts shrinkingAt(double positionM) {
         double far = positionM - centreM;
-        return centreCovariance.plus(slopeCovariance.times(far * far));
+        return centreParts.plus(slopeParts.times(far * far));
     }
 }

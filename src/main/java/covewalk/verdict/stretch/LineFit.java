@@ -15,7 +15,7 @@ final class LineFit {
     LineFit(List<Station> stations, Noise noise) {
         this.stations = stations;
         this.noise = noise;
-        this.weights = stations.stream().mapToDouble(station -> weight(noise.of(station))).toArray();
+        this.weights = stations.stream().mapToDouble(station -> weight(noise.of(station).sum())).toArray();
         double sum = 0;
         for (double weight : weights) {
             sum += weight;
@@ -25,7 +25,7 @@ final class LineFit {
 
     /** One colour for all of them. */
     Line level() {
-        return new Line(centreM(), centre(), centreCovariance(), 0, 0, Covariance.ZERO, common());
+        return new Line(centreM(), centre(), centreParts(), 0, 0, Parts.NONE, common());
     }
 
     /** A straight line along the positions, of which there must be two or more. */
@@ -35,7 +35,7 @@ final class LineFit {
         double spread = 0;
         double u = 0;
         double v = 0;
-        Covariance slope = Covariance.ZERO;
+        Parts slope = Parts.NONE;
         for (int i = 0; i < weights.length; i++) {
             Station station = stations.get(i);
             double pull = weights[i] * (station.positionM() - centreM);
@@ -44,7 +44,7 @@ final class LineFit {
             v += pull * (station.mean().v() - centre.v());
             slope = slope.plus(noise.of(station).times(pull * pull));
         }
-        return new Line(centreM, centre, centreCovariance(), u / spread, v / spread,
+        return new Line(centreM, centre, centreParts(), u / spread, v / spread,
                 slope.times(1 / (spread * spread)), common());
     }
 
@@ -66,8 +66,8 @@ final class LineFit {
         return new UvPrime(u / weightSum, v / weightSum);
     }
 
-    private Covariance centreCovariance() {
-        Covariance sum = Covariance.ZERO;
+    private Parts centreParts() {
+        Parts sum = Parts.NONE;
         for (int i = 0; i < weights.length; i++) {
             sum = sum.plus(noise.of(stations.get(i)).times(weights[i] * weights[i]));
         }

@@ -48,13 +48,13 @@ final class LoneStations {
         int other = i == 0 ? 2 : i == row.size() - 1 ? i - 2 : i + 1;
         Station a = row.get(one);
         Station b = row.get(other);
-        Covariance both = noise.of(a).plus(noise.of(b));
+        Covariance both = noise.of(a).plus(noise.of(b)).sum();
         if (Significance.of(a.mean().u() - b.mean().u(), a.mean().v() - b.mean().v(), both) > threshold) {
             return 0;
         }
         UvPrime here = row.get(i).mean();
         double du = here.u() - (a.mean().u() + b.mean().u()) / 2;
         double dv = here.v() - (a.mean().v() + b.mean().v()) / 2;
-        return Significance.of(du, dv, noise.of(row.get(i)).plus(both.times(0.25)));
+        return Significance.of(du, dv, noise.of(row.get(i)).sum().plus(both.times(0.25)));
     }
 }

@@ -3,13 +3,14 @@ package covewalk.verdict.stretch;
 import covewalk.colour.Covariance;
 
 /**
- * The noise of the readings of one set-up, in u', v'. The digits typed come on top.
+ * The noise of the readings of one set-up along a stretch, in u', v'.
  *
  * @param repeatability of one reading, when it is repeated at the same place
  * @param scatter of the stations about their stretch, in excess of repeatability and digits
- * @param degrees of freedom with which the scatter was estimated; infinite where none was
+ * @param degrees of freedom with which the noise of a station's mean was estimated from the stations; infinite where
+ *     there were too few and the repeatability alone is relied on
  */
-public record Noise(Covariance repeatability, Covariance scatter, double degrees) {
+public record Noise(Repeatability repeatability, Covariance scatter, double degrees) {
 
     /**
      * Rounding averages out over readings whose other noise moves them across the steps of the last digit. With noise
@@ -18,9 +19,9 @@ public record Noise(Covariance repeatability, Covariance scatter, double degrees
      */
     private static final double ROUNDING_AVERAGES_OUT = 0.577;
 
-    /** Noise of one reading at a station of its own, the digits left out. */
+    /** Noise of one further reading at a station of its own, coarse digits left out. */
     public Covariance ofOneReading() {
-        return repeatability.plus(scatter);
+        return repeatability.covariance().plus(scatter);
     }
 
     /** Whether digits this coarse shift a whole stretch alike, however many readings it has. */
@@ -29,9 +30,10 @@ public record Noise(Covariance repeatability, Covariance scatter, double degrees
     }
 
     /** Of a station's mean about its stretch; without what stays in the mean of the whole stretch. */
-    Covariance of(Station station) {
+    public Parts of(Station station) {
         double n = station.readings().size();
-        Covariance mean = scatter.plus(repeatability.times(1 / n));
-        return staysInTheMean(station.digits()) ? mean : mean.plus(station.digits().times(1 / n));
+        boolean apart = repeatability.measured() || staysInTheMean(station.digits());
+        return new Parts(repeatability.covariance().times(1 / n), scatter,
+                apart ? Covariance.ZERO : station.digits().times(1 / n));
     }
 }

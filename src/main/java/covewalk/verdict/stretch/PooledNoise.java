@@ -1,7 +1,6 @@
 package covewalk.verdict.stretch;
 
 import covewalk.colour.Covariance;
-import covewalk.survey.SetUp;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -20,12 +19,12 @@ final class PooledNoise {
     /** The share of equal stretches that stand alone by chance. */
     private static final double STANDS_ALONE = 0.001;
 
-    private final SetUp setUp;
+    private final Repeatability repeatability;
     private final Set<Stretch> alone = Collections.newSetFromMap(new IdentityHashMap<>());
     private final Residuals pool;
 
-    PooledNoise(List<Stretch> stretches, SetUp setUp) {
-        this.setUp = setUp;
+    PooledNoise(List<Stretch> stretches, Repeatability repeatability) {
+        this.repeatability = repeatability;
         Residuals all = stretches.stream().map(Residuals::of).reduce(Residuals.NONE, Residuals::plus);
         Residuals alike = Residuals.NONE;
         for (Stretch stretch : stretches) {
@@ -42,11 +41,10 @@ final class PooledNoise {
     /** The noise that holds for one of the stretches: its own where it stands alone, else the pool's. */
     Noise of(Stretch stretch) {
         Residuals used = alone.contains(stretch) ? Residuals.of(stretch) : pool;
-        Covariance repeatability = Covariance.isotropic(setUp.repeatabilityUv());
         if (used.degrees() < FEWEST) {
             return new Noise(repeatability, Covariance.ZERO, Double.POSITIVE_INFINITY);
         }
-        Covariance excess = Excess.over(used.covariance(), used.declared(setUp.repeatabilityUv()));
+        Covariance excess = Excess.over(used.covariance(), used.expected(repeatability));
         return new Noise(repeatability, excess, used.degrees());
     }
 

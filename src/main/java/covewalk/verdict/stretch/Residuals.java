@@ -47,7 +47,8 @@ record Residuals(Covariance squares, double degrees, int stations, double shares
     }
 
     /** What repeatability and digits alone would leave, for a mean station. */
-    Covariance declared(double repeatabilityUv) {
-        return Covariance.isotropic(repeatabilityUv).times(shares / stations).plus(digits.times(1.0 / stations));
+    Covariance expected(Repeatability repeatability) {
+        Covariance mean = repeatability.covariance().times(shares / stations);
+        return repeatability.measured() ? mean : mean.plus(digits.times(1.0 / stations));
     }
 }

@@ -1,7 +1,6 @@
 package covewalk.verdict.stretch;
 
 import covewalk.colour.Covariance;
-import covewalk.survey.SetUp;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -24,7 +23,7 @@ final class RoughNoise {
     private RoughNoise() {
     }
 
-    static Noise of(List<PlacementRow> rows, SetUp setUp) {
+    static Noise of(List<PlacementRow> rows, Repeatability repeatability) {
         List<Double> squares = new ArrayList<>();
         double expected = 0;
         for (PlacementRow row : rows) {
@@ -34,10 +33,9 @@ final class RoughNoise {
                 double du = other.mean().u() - one.mean().u();
                 double dv = other.mean().v() - one.mean().v();
                 squares.add(du * du + dv * dv);
-                expected += declared(one, setUp) + declared(other, setUp);
+                expected += known(one, repeatability) + known(other, repeatability);
             }
         }
-        Covariance repeatability = Covariance.isotropic(setUp.repeatabilityUv());
         if (squares.size() < FEWEST) {
             return new Noise(repeatability, Covariance.ZERO, Double.POSITIVE_INFINITY);
         }
@@ -47,9 +45,10 @@ final class RoughNoise {
                 excess > 0 ? 2 * WORTH_OF_A_MEDIAN * squares.size() : Double.POSITIVE_INFINITY);
     }
 
-    private static double declared(Station station, SetUp setUp) {
-        double digits = (station.digits().uu() + station.digits().vv()) / 2;
-        return (setUp.repeatabilityUv() * setUp.repeatabilityUv() + digits) / station.readings().size();
+    private static double known(Station station, Repeatability repeatability) {
+        Covariance one = repeatability.measured() ? repeatability.covariance()
+                : repeatability.covariance().plus(station.digits());
+        return (one.uu() + one.vv()) / 2 / station.readings().size();
     }
 
     private static double median(List<Double> values) {

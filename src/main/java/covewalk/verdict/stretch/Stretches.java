@@ -12,12 +12,14 @@ public final class Stretches {
     private static final double FALSE_ALARMS_PER_COVE = 0.05;
 
     private final SetUp setUp;
+    private final Repeatability repeatability;
     private final Noise rough;
 
     /** @param rows of all coves: the noise is looked for in all of them together */
     public Stretches(List<PlacementRow> rows, SetUp setUp) {
         this.setUp = setUp;
-        this.rough = RoughNoise.of(rows, setUp);
+        this.repeatability = Repeatability.of(rows.stream().flatMap(row -> row.stations().stream()).toList(), setUp);
+        this.rough = RoughNoise.of(rows, repeatability);
     }
 
     /** The stretches of one cove, along it. */
@@ -61,7 +63,7 @@ public final class Stretches {
 
     /** The same stretches, cove by cove, with the scatter about them pooled and their lines fitted by it. */
     public List<List<Stretch>> settled(List<List<Stretch>> coves) {
-        PooledNoise noise = new PooledNoise(coves.stream().flatMap(List::stream).toList(), setUp);
+        PooledNoise noise = new PooledNoise(coves.stream().flatMap(List::stream).toList(), repeatability);
         return coves.stream()
                 .map(cove -> cove.stream().map(stretch -> stretch.fittedBy(noise.of(stretch))).toList())
                 .toList();
