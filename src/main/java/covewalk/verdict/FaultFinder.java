@@ -63,11 +63,9 @@ final class FaultFinder {
     }
 
     private Fault midReel(Stretch before, Stretch after) {
-        double from = before.stations().get(before.stations().size() - 1).positionM();
-        double to = after.stations().get(0).positionM();
         Comparison comparison = new Comparison(Side.of(before, after.fromM()), Side.of(after, after.fromM()),
                 Covariance.ZERO, plane);
-        return inside(FaultKind.MID_REEL, after.fromM(), from, to, before, comparison, false);
+        return inside(FaultKind.MID_REEL, after.fromM(), after.begins().fromM(), after.begins().toM(), before, comparison, false);
     }
 
     private Fault drift(Stretch stretch) {

@@ -9,13 +9,18 @@ import java.util.List;
  * @param setUp whose readings it was found by
  * @param fromM its datum end, m: the placement's, or half way between the two stations where the colour changes
  * @param toM its far end, m
+ * @param begins where its datum end may lie, as sure as 95 %; exactly there where a placement begins
  * @param stations those that count, from the datum on; at least one
  * @param aside stations in it that do not count, each off its neighbours on both sides
  * @param line its colour along its length
  * @param noise of its stations
  */
-public record Stretch(Placement placement, String setUp, double fromM, double toM, List<Station> stations,
-                      List<Station> aside, Line line, Noise noise) {
+public record Stretch(Placement placement, String setUp, double fromM, double toM, Range begins,
+                      List<Station> stations, List<Station> aside, Line line, Noise noise) {
+
+    /** From one position to another, m. */
+    public record Range(double fromM, double toM) {
+    }
 
     public Stretch {
         stations = List.copyOf(stations);
@@ -42,7 +47,7 @@ public record Stretch(Placement placement, String setUp, double fromM, double to
 
     Stretch fittedBy(Noise better) {
         LineFit fit = new LineFit(stations, better);
-        return new Stretch(placement, setUp, fromM, toM, stations, aside, line.drifts() ? fit.sloping() : fit.level(),
+        return new Stretch(placement, setUp, fromM, toM, begins, stations, aside, line.drifts() ? fit.sloping() : fit.level(),
                 better);
     }
 
@@ -50,6 +55,6 @@ public record Stretch(Placement placement, String setUp, double fromM, double to
     public Stretch half(boolean first) {
         int middle = (stations.size() + 1) / 2;
         List<Station> part = first ? stations.subList(0, middle) : stations.subList(stations.size() / 2, stations.size());
-        return new Stretch(placement, setUp, fromM, toM, part, List.of(), new LineFit(part, noise).level(), noise);
+        return new Stretch(placement, setUp, fromM, toM, begins, part, List.of(), new LineFit(part, noise).level(), noise);
     }
 }

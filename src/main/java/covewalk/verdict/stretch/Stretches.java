@@ -38,27 +38,36 @@ public final class Stretches {
     private List<Stretch> ofPlacement(PlacementRow row, double falseAlarms) {
         List<Station> counting = new ArrayList<>(row.stations());
         List<Station> lone = new LoneStations(rough, falseAlarms).takeFrom(counting);
-        List<Changes.Part> parts = new Changes(rough, falseAlarms).part(counting);
+        double penalty = Significance.exceededIn(falseAlarms, rough.degrees());
+        List<Partition.Run> runs = new Partition(counting, rough, penalty).best();
         List<Stretch> stretches = new ArrayList<>();
-        double from = row.placement().fromM();
-        for (int i = 0; i < parts.size(); i++) {
-            double to = i + 1 < parts.size() ? between(parts.get(i), parts.get(i + 1)) : row.placement().toM();
-            stretches.add(stretch(row, parts.get(i), from, to, lone));
-            from = to;
+        for (int i = 0; i < runs.size(); i++) {
+            double to = i + 1 < runs.size() ? start(counting, runs.get(i + 1)) : row.placement().toM();
+            stretches.add(stretch(row, counting, runs.get(i), to, lone));
         }
         return stretches;
     }
 
-    private Stretch stretch(PlacementRow row, Changes.Part part, double from, double to, List<Station> lone) {
+    private Stretch stretch(PlacementRow row, List<Station> counting, Partition.Run run, double to, List<Station> lone) {
+        double from = run.from() == 0 ? row.placement().fromM() : start(counting, run);
         List<Station> aside = lone.stream()
-                .filter(station -> station.positionM() >= from && station.positionM() <= to)
+                .filter(station -> station.positionM() >= from && station.positionM() < to || station.positionM() == to
+                        && to == row.placement().toM())
                 .sorted(Comparator.comparingDouble(Station::positionM))
                 .toList();
-        return new Stretch(row.placement(), setUp.id(), from, to, part.stations(), aside, part.line(), rough);
+        List<Station> stations = counting.subList(run.from(), run.to());
+        LineFit fit = new LineFit(stations, rough);
+        return new Stretch(row.placement(), setUp.id(), from, to, begins(row, counting, run), stations, aside,
+                run.drifts() ? fit.sloping() : fit.level(), rough);
     }
 
-    private static double between(Changes.Part one, Changes.Part other) {
-        return (one.stations().get(one.stations().size() - 1).positionM() + other.stations().get(0).positionM()) / 2;
+    private static double start(List<Station> counting, Partition.Run run) {
+        return (counting.get(run.from() - 1).positionM() + counting.get(run.from()).positionM()) / 2;
+    }
+
+    private static Stretch.Range begins(PlacementRow row, List<Station> counting, Partition.Run run) {
+        return run.from() == 0 ? new Stretch.Range(row.placement().fromM(), row.placement().fromM())
+                : new Stretch.Range(counting.get(run.earliest() - 1).positionM(), counting.get(run.latest()).positionM());
     }
 
     /** The same stretches, cove by cove, with the scatter about them pooled and their lines fitted by it. */
