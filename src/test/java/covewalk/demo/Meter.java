@@ -11,7 +11,7 @@ import java.util.Random;
 final class Meter {
 
     /** Standard deviation of u' and of v' when the head is lifted and put back, as survey.json declares it. */
-    private static final double REPEATABILITY_UV = 0.0003;
+    static final double REPEATABILITY_UV = 0.0003;
 
     /** That of u' and of v' from place to place along one good reel, in steps (common practice, no source). */
     private static final double ALONG_A_REEL_STEPS = 0.15;
