@@ -1,6 +1,7 @@
 package covewalk.demo;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import covewalk.survey.Cove;
@@ -8,12 +9,15 @@ import covewalk.survey.Joint;
 import covewalk.survey.Placement;
 import covewalk.survey.Survey;
 import covewalk.survey.file.ReadSurvey;
+import covewalk.survey.file.Seal;
 import covewalk.survey.file.SurveyFolder;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The committed demonstration survey is what its tables make, and they and {@code survey.json} say the same. */
 class DemoFilesTest {
@@ -33,12 +37,27 @@ class DemoFilesTest {
 
     @Test
     void readingsAreThoseThatTheTablesMakeByteForByte() throws IOException {
-        assertEquals(MakeDemo.log(), Files.readString(MakeDemo.LOG), "run MakeDemo after a change of the tables");
+        assertEquals(MakeDemo.log(MakeDemo.SEED), Files.readString(MakeDemo.LOG), "run MakeDemo after a change of the tables");
     }
 
     @Test
-    void nothingInTheFolderIsWrongOrLooksWrong() {
-        assertEquals(List.of(), folder.problems());
+    void nothingInTheFolderIsRefused() {
+        assertFalse(folder.refused(), folder.problems().toString());
+    }
+
+    @Test
+    void nothingLooksWrongButTheGapAndTheCovesThatAskForNoColour() {
+        List<String> meant = List.of("survey.gap", "survey.no-target");
+        assertEquals(List.of(), folder.warnings().stream().filter(warning -> !meant.contains(warning.key())).toList());
+    }
+
+    @Test
+    void sealIsThatOfTheFilesAsTheyAre(@TempDir Path copy) throws IOException {
+        for (Path file : List.of(MakeDemo.LOG, MakeDemo.SEALS, MakeDemo.FOLDER.resolve("survey.json"))) {
+            Files.copy(file, copy.resolve(file.getFileName()));
+        }
+        Seal.issue(copy); // adds a seal where a file has changed since the last
+        assertEquals(Files.readString(MakeDemo.SEALS), Files.readString(copy.resolve("seal.json")), "run MakeDemo");
     }
 
     @Test
