@@ -8,7 +8,6 @@ import covewalk.verdict.stretch.Stretch;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.apache.commons.math3.stat.regression.SimpleRegression;
 
 /** The two sides of a drift along a stretch, and whether the light falls with it. */
 final class Drifts {
@@ -24,7 +23,7 @@ final class Drifts {
         Line line = stretch.line();
         Side start = Side.of(stretch, stretch.fromM());
         return new Side(line.at(stretch.fromM()), start.parts().times(0), Covariance.ZERO, start.oneMore(), start.degrees(),
-                start.readings(), start.round(), luxAt(stretch, stretch.fromM()));
+                start.readings(), start.round(), Lux.at(stretch, stretch.fromM()));
     }
 
     /** The colour at the end of the line, with the uncertainty of the whole change from the start. */
@@ -34,7 +33,7 @@ final class Drifts {
         double length = stretch.lengthM();
         return new Side(line.at(stretch.toM()), line.slopeParts().times(length * length), line.common(),
                 end.oneMore(), end.degrees(), end.readings(), end.round(),
-                luxAt(stretch, stretch.toM()));
+                Lux.at(stretch, stretch.toM()));
     }
 
     /** A station that was set aside, against the stretch it lies in. */
@@ -47,8 +46,8 @@ final class Drifts {
 
     /** Whether it gets darker along the stretch, away from the nearest feed. */
     static boolean darkerAwayFromFeed(Stretch stretch, List<Feed> feeds) {
-        OptionalDouble atStart = luxAt(stretch, stretch.fromM());
-        OptionalDouble atEnd = luxAt(stretch, stretch.toM());
+        OptionalDouble atStart = Lux.at(stretch, stretch.fromM());
+        OptionalDouble atEnd = Lux.at(stretch, stretch.toM());
         if (feeds.isEmpty() || atStart.isEmpty() || atEnd.isEmpty()) {
             return false;
         }
@@ -60,12 +59,5 @@ final class Drifts {
 
     private static double distance(double positionM, List<Feed> feeds) {
         return feeds.stream().map(feed -> Math.abs(feed.atM() - positionM)).min(Comparator.naturalOrder()).orElseThrow();
-    }
-
-    private static OptionalDouble luxAt(Stretch stretch, double positionM) {
-        SimpleRegression regression = new SimpleRegression();
-        stretch.stations().forEach(station ->
-                station.lux().ifPresent(lux -> regression.addData(station.positionM(), lux)));
-        return regression.getN() < 2 ? OptionalDouble.empty() : OptionalDouble.of(regression.predict(positionM));
     }
 }

@@ -4,9 +4,7 @@ import covewalk.colour.Covariance;
 import covewalk.colour.UvPrime;
 import covewalk.verdict.stretch.Line;
 import covewalk.verdict.stretch.Parts;
-import covewalk.verdict.stretch.Station;
 import covewalk.verdict.stretch.Stretch;
-import java.util.List;
 import java.util.OptionalDouble;
 
 /**
@@ -24,7 +22,7 @@ record Side(UvPrime colour, Parts parts, Covariance common, Covariance oneMore, 
     static Side of(Stretch stretch, double positionM) {
         Line line = stretch.line();
         return new Side(line.at(positionM), line.shrinkingAt(positionM), line.common(),
-                stretch.noise().ofOneReading(), stretch.noise().degrees(), stretch.readings(), stretch.round(), lux(stretch.stations()));
+                stretch.noise().ofOneReading(), stretch.noise().degrees(), stretch.readings(), stretch.round(), Lux.at(stretch, positionM));
     }
 
     /** A colour that somebody stated: it has no noise of its own. */
@@ -35,10 +33,5 @@ record Side(UvPrime colour, Parts parts, Covariance common, Covariance oneMore, 
 
     Covariance shrinking() {
         return parts.sum();
-    }
-
-    static OptionalDouble lux(List<Station> stations) {
-        return stations.stream().map(Station::lux).filter(OptionalDouble::isPresent)
-                .mapToDouble(OptionalDouble::getAsDouble).average();
     }
 }

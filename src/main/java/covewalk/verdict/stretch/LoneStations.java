@@ -52,9 +52,16 @@ final class LoneStations {
         if (Significance.of(a.mean().u() - b.mean().u(), a.mean().v() - b.mean().v(), both) > threshold) {
             return 0;
         }
+        double share = shareOfOther(row.get(i), a, b);
         UvPrime here = row.get(i).mean();
-        double du = here.u() - (a.mean().u() + b.mean().u()) / 2;
-        double dv = here.v() - (a.mean().v() + b.mean().v()) / 2;
-        return Significance.of(du, dv, noise.of(row.get(i)).sum().plus(both.times(0.25)));
+        double du = here.u() - (1 - share) * a.mean().u() - share * b.mean().u();
+        double dv = here.v() - (1 - share) * a.mean().v() - share * b.mean().v();
+        Covariance expected = noise.of(a).times((1 - share) * (1 - share)).plus(noise.of(b).times(share * share)).sum();
+        return Significance.of(du, dv, noise.of(row.get(i)).sum().plus(expected));
+    }
+
+    /** How far a station lies from one neighbour towards the other: a steady drift runs on through it. */
+    private static double shareOfOther(Station here, Station one, Station other) {
+        return (here.positionM() - one.positionM()) / (other.positionM() - one.positionM());
     }
 }

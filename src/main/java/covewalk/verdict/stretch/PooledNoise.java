@@ -14,7 +14,10 @@ import org.apache.commons.math3.distribution.FDistribution;
 final class PooledNoise {
 
     /** Degrees of freedom under which an estimate says too little to be used. */
-    private static final int FEWEST = 4;
+    private static final int FEWEST = 2;
+
+    /** Degrees of freedom from which the scatter may be taken to differ between directions; before, it is pooled. */
+    private static final int ENOUGH_FOR_DIRECTIONS = 8;
 
     /** The share of equal stretches that stand alone by chance. */
     private static final double STANDS_ALONE = 0.001;
@@ -44,8 +47,12 @@ final class PooledNoise {
         if (used.degrees() < FEWEST) {
             return new Noise(repeatability, Covariance.ZERO, Double.POSITIVE_INFINITY);
         }
-        Covariance excess = Excess.over(used.covariance(), used.expected(repeatability));
-        return new Noise(repeatability, excess, used.degrees());
+        Covariance expected = used.expected(repeatability);
+        if (used.degrees() < ENOUGH_FOR_DIRECTIONS) {
+            double mean = used.sum() / (2 * used.degrees());
+            return new Noise(repeatability, Excess.over(new Covariance(mean, 0, mean), expected), 2 * used.degrees());
+        }
+        return new Noise(repeatability, Excess.over(used.covariance(), expected), used.degrees());
     }
 
     private static boolean scattersMore(Residuals own, Residuals all) {

@@ -51,8 +51,8 @@ public final class Stretches {
     private Stretch stretch(PlacementRow row, List<Station> counting, Partition.Run run, double to, List<Station> lone) {
         double from = run.from() == 0 ? row.placement().fromM() : start(counting, run);
         List<Station> aside = lone.stream()
-                .filter(station -> station.positionM() >= from && station.positionM() < to || station.positionM() == to
-                        && to == row.placement().toM())
+                .filter(station -> station.positionM() >= from
+                        && (station.positionM() < to || to == row.placement().toM()))
                 .sorted(Comparator.comparingDouble(Station::positionM))
                 .toList();
         List<Station> stations = counting.subList(run.from(), run.to());
