@@ -1,6 +1,7 @@
 package covewalk.verdict.stretch;
 
 import covewalk.colour.Covariance;
+import covewalk.colour.UvPrime;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.stat.StatUtils;
@@ -13,6 +14,12 @@ final class RoughNoise {
 
     /** Fewer differences than this say nothing of their scatter. */
     private static final int FEWEST = 5;
+
+    /**
+     * Scatter along a sound reel that is reckoned with where too few were read to see it: half a step (common
+     * practice, no source). It keeps two readings of one reel from being taken for a change; joints do not rest on it.
+     */
+    private static final Covariance USUAL = Covariance.isotropic(UvPrime.STEP / 2);
 
     /** The median of the absolute value of a normal number of standard deviation 1. */
     private static final double MEDIAN_OF_A_NORMAL = 0.674490;
@@ -50,7 +57,7 @@ final class RoughNoise {
     private Noise noise(Repeatability repeatability) {
         int n = differences.size();
         if (n < FEWEST) {
-            return new Noise(repeatability, Covariance.ZERO, Double.POSITIVE_INFINITY);
+            return new Noise(repeatability, USUAL, Double.POSITIVE_INFINITY);
         }
         Covariance excess = Excess.over(found(), expected.times(1.0 / n)).times(0.5);
         return new Noise(repeatability, excess, excess.uu() + excess.vv() > 0 ? WORTH_OF_A_MEDIAN * n

@@ -83,7 +83,8 @@ final class JointTrials {
 
     public static void main(String[] args) {
         int trials = args.length > 0 ? Integer.parseInt(args[0]) : 2000;
-        for (Case one : atTheLimit()) {
+        String only = args.length > 1 ? args[1] : "";
+        for (Case one : atTheLimit().stream().filter(each -> each.name().contains(only)).toList()) {
             Shares shares = Shares.of(trials, one::trial);
             System.out.printf(Locale.ROOT, "%5.1f %5.1f  %s%n", 100 * shares.beyondShare(), 100 * shares.withinShare(),
                     one.name());
