@@ -1,0 +1,38 @@
+package covewalk.verdict;
+
+import covewalk.survey.Joint;
+import covewalk.verdict.limit.Confidence;
+import covewalk.verdict.limit.Verdict;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A joint with its verdict.
+ *
+ * @param setUp id of the set-up whose readings were compared; empty where none were
+ * @param difference from the datum's side to the far side; empty where a side was not read
+ * @param settle how many more readings would settle it; 0 where it is settled
+ * @param rounds the highest round among the readings used, from 1; 0 where none were
+ * @param notes what bears on this verdict
+ */
+public record JudgedJoint(Joint joint, String setUp, Optional<Difference> difference, Confidence confidence,
+                          Verdict verdict, Settle settle, int rounds, List<Note> notes) {
+
+    public JudgedJoint {
+        notes = List.copyOf(notes);
+    }
+
+    public double positionM() {
+        return joint.positionM();
+    }
+
+    /** The two reels' ids, datum's side first. */
+    public List<String> reels() {
+        return List.of(joint.before().reel(), joint.after().reel());
+    }
+
+    JudgedJoint as(Verdict other) {
+        return other == verdict ? this
+                : new JudgedJoint(joint, setUp, difference, confidence, other, settle, rounds, notes);
+    }
+}

@@ -1,0 +1,29 @@
+package covewalk.verdict.stretch;
+
+import covewalk.colour.Covariance;
+import covewalk.colour.UvPrime;
+import covewalk.survey.Reading;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * A position along a cove where readings were taken with one set-up.
+ *
+ * @param positionM from the cove's datum, m
+ * @param readings one or more, in the order of the log
+ * @param mean of their colours in u', v'
+ * @param digits what the digits typed leave open of one reading (the mean over the readings), in u', v'
+ * @param lux mean of the readings that have one, lx
+ */
+public record Station(String setUp, double positionM, List<Reading> readings, UvPrime mean, Covariance digits,
+                      OptionalDouble lux) {
+
+    public Station {
+        readings = List.copyOf(readings);
+    }
+
+    /** The highest round among its readings. */
+    public int round() {
+        return readings.stream().mapToInt(Reading::round).max().orElse(1);
+    }
+}
