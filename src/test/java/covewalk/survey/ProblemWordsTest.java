@@ -46,7 +46,8 @@ class ProblemWordsTest {
     void everySentenceEndsAsOneAndHasNoSlotLeftOpen() {
         for (String key : bundle().keySet()) {
             String sentence = Problem.warning(key, "1", "2", "3").sentence(Locale.ROOT);
-            assertTrue(sentence.endsWith(".") || key.endsWith(".reason"), key + ": " + sentence);
+            boolean inACell = key.startsWith("convert."); // a word in the table's problem column, ending in what stood there
+            assertTrue(sentence.endsWith(".") || key.endsWith(".reason") || inACell, key + ": " + sentence);
             assertTrue(!sentence.contains("{") && !sentence.contains("  "), key + ": " + sentence);
         }
     }
