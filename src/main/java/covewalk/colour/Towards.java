@@ -16,21 +16,21 @@ public record Towards(Along along, Across across) {
     public enum Across { GREENER, PINKER, SAME }
 
     /**
-     * From {@code a} to {@code b}, judged in u'v' along the tangent and the normal of the locus where it is nearest to
-     * the middle between them. The same colour twice gives SAME and SAME; any other pair gives at least one word.
+     * From {@code a} to {@code b}, judged in the CIE 1960 u, v in which CCT and Duv are defined, along the tangent and
+     * the normal of the locus where it is nearest to the middle between them: so a word about warmth goes with a
+     * change of CCT, one about green and pink with a change of Duv. The same colour twice gives SAME and SAME; any other pair gives at least one word.
      */
     public static Towards from(UvPrime a, UvPrime b) {
         double du = b.u() - a.u();
-        double dv = b.v() - a.v();
+        double dv = (b.v() - a.v()) / 1.5;
         double least = WORTH_A_WORD * Math.hypot(du, dv);
         if (least == 0) {
             return new Towards(Along.SAME, Across.SAME);
         }
         LocusPoint p = PlanckianLocus.pointNearest((a.u() + b.u()) / 2, (a.v() + b.v()) / 3);
-        double tu = p.tu();
-        double tv = 1.5 * p.tv();
-        double length = Math.hypot(tu, tv);
-        return new Towards(along((du * tu + dv * tv) / length, least), across((dv * tu - du * tv) / length, least));
+        double length = Math.hypot(p.tu(), p.tv());
+        return new Towards(along((du * p.tu() + dv * p.tv()) / length, least),
+                across((dv * p.tu() - du * p.tv()) / length, least));
     }
 
     /** As "warmer, pinker" or "cooler"; "same" where there is nothing to say. */

@@ -34,13 +34,13 @@ class TowardsTest {
     void givesAWordToAPartOfAQuarterOfTheWhole() {
         CctDuv middle = new CctDuv(3500, 0);
         Jacobian j = middle.jacobianToUvPrime();
-        double length = Math.hypot(j.a(), j.c()); // u'v' per kelvin, along the locus
+        double length = Math.hypot(j.a(), j.c() / 1.5); // CIE 1960 u, v per kelvin, along the locus
         double tu = -j.a() / length;
-        double tv = -j.c() / length;
+        double tv = -j.c() / 1.5 / length;
         for (double share : new double[] {0.24, 0.26}) {
             double along = 0.001 * Math.sqrt(1 - share * share);
             double across = 0.001 * share;
-            UvPrime to = middle.toUvPrime().plus(along * tu - across * tv, along * tv + across * tu);
+            UvPrime to = middle.toUvPrime().plus(along * tu - across * tv, 1.5 * (along * tv + across * tu));
             assertEquals(share > 0.25 ? "warmer, greener" : "warmer", Towards.from(middle.toUvPrime(), to).words());
         }
     }
