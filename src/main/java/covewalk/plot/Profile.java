@@ -30,13 +30,13 @@ public final class Profile {
 
     private final CoveMean mean;
     private final CoveJudgement cove;
-    private final Axes axes;
+    private final LocusAxes axes;
     private final Scale scale;
     private final Words words;
     private final double reach;
     private final List<Shape> shapes = new ArrayList<>();
 
-    private Profile(CoveJudgement cove, CoveMean mean, Axes axes, Words words) {
+    private Profile(CoveJudgement cove, CoveMean mean, LocusAxes axes, Words words) {
         this.cove = cove;
         this.mean = mean;
         this.axes = axes;
@@ -54,7 +54,7 @@ public final class Profile {
         if (mean.stretches().isEmpty() || !(ColourTemperature.of(mean.colour()) instanceof CctDuv white)) {
             return Optional.empty();
         }
-        Profile profile = new Profile(cove, mean, new Axes(plane, mean.colour(), white), words);
+        Profile profile = new Profile(cove, mean, new LocusAxes(plane, mean.colour(), white), words);
         return Optional.of(profile.picture());
     }
 
@@ -81,14 +81,18 @@ public final class Profile {
         double x2 = scale.x(stretch.toM());
         double y1 = y(stretch.line().at(stretch.fromM()), middle, along);
         double y2 = y(stretch.line().at(stretch.toM()), middle, along);
-        double band1 = 2 * axes.sd(stretch.line().covarianceAt(stretch.fromM()), along) / reach * LANE / 2;
-        double band2 = 2 * axes.sd(stretch.line().covarianceAt(stretch.toM()), along) / reach * LANE / 2;
+        double band1 = 2 * axes.sd(whole(stretch, stretch.fromM()), along) / reach * LANE / 2;
+        double band2 = 2 * axes.sd(whole(stretch, stretch.toM()), along) / reach * LANE / 2;
         shapes.add(new Shape.Path(List.of(new Point(x1, y1 - band1), new Point(x2, y2 - band2), new Point(x2, y2 + band2),
                 new Point(x1, y1 + band1)), true, 0, Ink.FAINT, ""));
         shapes.add(new Shape.Line(x1, y1, x2, y2, 0.5, Ink.ACCENT, ""));
         for (Station station : stretch.stations()) {
             dot(scale.x(station.positionM()), y(station.mean(), middle, along));
         }
+    }
+
+    private static Covariance whole(Stretch stretch, double positionM) {
+        return stretch.line().shrinkingAt(positionM).plus(stretch.line().common());
     }
 
     private void dot(double x, double y) {
@@ -110,49 +114,5 @@ public final class Profile {
 
     private void text(double x, double y, Anchor anchor, String text) {
         shapes.add(new Shape.Text(x, y, 2.6, anchor, text, Ink.WEAK));
-    }
-
-    /** Steps from a colour along the locus and square to it, in the plane in which one step is 1 in any direction. */
-    private static final class Axes {
-
-        private final StepPlane plane;
-        private final UvPrime origin;
-        private final double a;
-        private final double b;
-        private final double greener;
-
-        Axes(StepPlane plane, UvPrime origin, CctDuv white) {
-            this.plane = plane;
-            this.origin = origin;
-            double du = white.jacobianToUvPrime().first(1, 0);
-            double dv = white.jacobianToUvPrime().second(1, 0);
-            double p = plane.fromUvPrime().first(du, dv);
-            double q = plane.fromUvPrime().second(du, dv);
-            a = p / Math.hypot(p, q);
-            b = q / Math.hypot(p, q);
-            double gu = white.jacobianToUvPrime().first(0, 1);
-            double gv = white.jacobianToUvPrime().second(0, 1);
-            greener = Math.signum(a * plane.fromUvPrime().second(gu, gv) - b * plane.fromUvPrime().first(gu, gv));
-        }
-
-        double along(UvPrime colour) {
-            return a * first(colour) + b * second(colour);
-        }
-
-        double across(UvPrime colour) {
-            return greener * (a * second(colour) - b * first(colour));
-        }
-
-        double sd(Covariance uvPrime, boolean along) {
-            return along ? plane.carry(uvPrime).alongSd(a, b) : plane.carry(uvPrime).alongSd(-b, a);
-        }
-
-        private double first(UvPrime colour) {
-            return plane.fromUvPrime().first(colour.u() - origin.u(), colour.v() - origin.v());
-        }
-
-        private double second(UvPrime colour) {
-            return plane.fromUvPrime().second(colour.u() - origin.u(), colour.v() - origin.v());
-        }
     }
 }
