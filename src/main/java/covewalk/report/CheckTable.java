@@ -5,14 +5,12 @@ import covewalk.verdict.CoveJudgement;
 import covewalk.verdict.Fault;
 import covewalk.verdict.FaultKind;
 import covewalk.verdict.Judgement;
-import covewalk.verdict.Note;
 import covewalk.words.NoteWords;
 import covewalk.words.RuleWords;
 import covewalk.words.Shortened;
 import covewalk.words.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** The verdicts as a table of plain text, at most 100 columns wide, for a terminal. */
 public final class CheckTable {
@@ -68,15 +66,15 @@ public final class CheckTable {
     }
 
     private void remarks(Judgement judgement, List<String> warnings) {
-        NoteWords notes = new NoteWords(words);
-        List<Note> all = Stream.concat(judgement.notes().stream(), judgement.coves().stream()
-                .flatMap(cove -> cove.joints().stream()).flatMap(joint -> joint.notes().stream())
-                .filter(note -> note.kind() == Note.Kind.RESTS_ON_DECLARED || note.kind() == Note.Kind.UNLIKE_REELS)).toList();
-        List<String> remarks = Stream.concat(notes.sentences(all).stream(), warnings.stream()).toList();
-        if (!remarks.isEmpty()) {
-            lines.add("");
-        }
-        remarks.forEach(remark -> say(words.text("table.remark", remark)));
+        lines.add("");
+        new NoteWords(words).sentences(judgement.notes()).forEach(note -> say(words.text("table.remark", note)));
+        judgement.coves().forEach(this::remarks);
+        warnings.forEach(warning -> say(words.text("table.remark", warning)));
+    }
+
+    private void remarks(CoveJudgement cove) {
+        new NoteWords(words).byPlace(cove.joints()).forEach((note, places) ->
+                say(words.text("table.remark.at", cove.cove().id(), String.join(", ", places), note)));
     }
 
     private void say(String sentence) {

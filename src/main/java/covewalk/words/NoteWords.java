@@ -1,8 +1,12 @@
 package covewalk.words;
 
+import covewalk.verdict.JudgedJoint;
 import covewalk.verdict.Note;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** Notes on the evidence as sentences. */
 public final class NoteWords {
@@ -20,6 +24,17 @@ public final class NoteWords {
 
     public List<String> sentences(List<Note> notes) {
         return notes.stream().distinct().map(this::sentence).toList();
+    }
+
+    /** What is noted of single joints, with the positions of those it is noted of. */
+    public Map<String, List<String>> byPlace(List<JudgedJoint> joints) {
+        Map<String, List<String>> places = new LinkedHashMap<>();
+        for (JudgedJoint joint : joints) {
+            for (String sentence : sentences(joint.notes())) {
+                places.computeIfAbsent(sentence, first -> new ArrayList<>()).add(words.numbers().metres(joint.positionM()));
+            }
+        }
+        return places;
     }
 
     /** A detail that is a fraction loses its idle decimals; anything else stays as it is. */
