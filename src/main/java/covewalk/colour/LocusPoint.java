@@ -16,8 +16,8 @@ record LocusPoint(double tu, double tv, double along, double across, double turn
         return new Uv(along * tu - height * tv, along * tv + height * tu);
     }
 
-    /** How far another point lies from the tangent, positive above: its Duv if this is the nearest of the locus. */
-    double duv(double u, double v) {
-        return v * tu - u * tv - across;
+    /** Distance from another point of the diagram. */
+    double distance(double u, double v) {
+        return Math.hypot(u * tu + v * tv - along, v * tu - u * tv - across);
     }
 }

@@ -1,124 +1,71 @@
 package covewalk.colour;
 
 /**
- * The Planckian locus between 100000 K and 826 K by interpolation, in intervals of 20 mired. Held is not u, v by
+ * The Planckian locus between 50000 K and 973 K by interpolation, in stretches of 28 mired. Held is not u, v by
  * temperature but the line across the locus at each temperature, its isotherm: the direction of the tangent, and how far
  * from the origin of the CIE 1960 diagram the point lies along and across it ({@link LocusPoint}). So a colour's CCT is
- * the zero of one polynomial, and its Duv the value of another. In each interval all are of seventh degree, through the
- * exact values at Chebyshev's points; at Duv 0.05 that is within 1e-12 of CCT and 1e-14 of Duv.
+ * the zero of one polynomial, and its Duv the value of another. In each stretch all are of seventh degree, through the
+ * exact values at Chebyshev's points; at Duv 0.05 that is within 2e-11 of CCT and 2e-13 of u, v and Duv.
  */
 final class LocusTable {
 
-    /** Where the table starts, in mired: 100000 K. The locus ends 0.0025 farther on. */
-    static final double HOT_END = 10;
+    /** Where the table starts, in mired: 50000 K. The locus ends 0.005 farther on. */
+    static final double HOT_END = 20;
 
-    /** Width of an interval in mired. */
-    static final double INTERVAL = 20;
+    /** Length of a stretch in mired. */
+    static final double STRETCH = 28;
 
-    /** Terms of each polynomial. */
-    static final int TERMS = 8;
+    /** A square, as the search makes two equal rounds: the first over every sixth isotherm, the second between two. */
+    private static final int ROUND = 6;
+    static final int STRETCHES = ROUND * ROUND;
 
-    /** Polynomials of an interval: tu, tv, along, across. */
+    /** Polynomials of a stretch: tu, tv, along, across. */
     static final int PARTS = 4;
 
-    /** For each interval, and each power of the distance from its middle in mired, the four polynomials' terms. */
+    /** For each stretch, and each power of the offset from its middle in mired, the four polynomials' terms. */
     static final String FILE = "planckian-locus.bin";
 
-    private static final int STRIDE = TERMS * PARTS;
+    private final LocusStretch[] stretches = new LocusStretch[STRETCHES];
 
-    private final double[] terms = StoredNumbers.read(FILE);
-    private final int intervals = terms.length / STRIDE;
-
-    /** Four numbers for each interval's hot end. */
-    private final double[] isotherms = new double[(intervals + 1) * PARTS];
+    /** tu, tv and along at the hot end of each stretch. */
+    private final double[] isotherms = new double[3 * STRETCHES];
 
     LocusTable() {
-        for (int i = 0; i <= intervals; i++) {
-            LocusPoint p = at(HOT_END + INTERVAL * i);
-            isotherms[PARTS * i] = p.tu();
-            isotherms[PARTS * i + 1] = p.tv();
-            isotherms[PARTS * i + 2] = p.along();
+        double[] terms = StoredNumbers.read(FILE);
+        for (int i = 0; i < STRETCHES; i++) {
+            int first = i * Septic.TERMS * PARTS;
+            stretches[i] = new LocusStretch(HOT_END + STRETCH * (i + 0.5), Septic.read(terms, first, PARTS),
+                    Septic.read(terms, first + 1, PARTS), Septic.read(terms, first + 2, PARTS),
+                    Septic.read(terms, first + 3, PARTS));
+            LocusPoint p = stretches[i].at(-STRETCH / 2);
+            isotherms[3 * i] = p.tu();
+            isotherms[3 * i + 1] = p.tv();
+            isotherms[3 * i + 2] = p.along();
         }
     }
 
-    /** The point at a reciprocal temperature in mired; beyond the table's ends, where its end intervals lead. */
+    /** The point at a reciprocal temperature in mired; beyond the table's ends, where its end stretches lead. */
     LocusPoint at(double mired) {
-        int interval = Math.max(0, Math.min((int) ((mired - HOT_END) / INTERVAL), intervals - 1));
-        return at(interval, mired - middle(interval));
+        int i = Math.max(0, Math.min((int) ((mired - HOT_END) / STRETCH), STRETCHES - 1));
+        return stretches[i].at(mired - stretches[i].middle());
     }
 
-    /** The reciprocal temperature, in mired, of the point nearest to a colour; the table's end where that lies beyond it. */
-    double nearest(double u, double v) {
-        if (ahead(0, u, v) <= 0) {
-            return HOT_END;
+    /**
+     * The stretch whose two isotherms a colour lies between. The first, all above 20000 K, and the last, all below
+     * 1000 K, are also for colours beyond them. It counts the isotherms that the colour is ahead of: halving would look
+     * at fewer, but the processor cannot guess which way each half goes, and waits.
+     */
+    LocusStretch nearest(double u, double v) {
+        int first = ROUND * count(0, ROUND, u, v);
+        return stretches[first + count(first, 1, u, v)];
+    }
+
+    private int count(int first, int step, double u, double v) {
+        int count = 0;
+        for (int k = 1; k < ROUND; k++) {
+            int i = 3 * (first + k * step);
+            count += u * isotherms[i] + v * isotherms[i + 1] > isotherms[i + 2] ? 1 : 0;
         }
-        if (ahead(intervals, u, v) >= 0) {
-            return HOT_END + INTERVAL * intervals;
-        }
-        int interval = between(u, v);
-        double before = ahead(interval, u, v);
-        double offset = INTERVAL * (before / (before - ahead(interval + 1, u, v)) - 0.5);
-        offset = nearer(interval, offset, u, v);
-        offset = nearer(interval, offset, u, v);
-        return middle(interval) + offset;
-    }
-
-    /** One step of Halley's method towards the isotherm that a colour lies on; it leaves about the cube of the error. */
-    private double nearer(int interval, double offset, double u, double v) {
-        double f = 0;
-        double f1 = 0;
-        double f2 = 0; // half the second derivative
-        for (int i = STRIDE * interval + STRIDE - PARTS; i >= STRIDE * interval; i -= PARTS) {
-            f2 = f2 * offset + f1;
-            f1 = f1 * offset + f;
-            f = f * offset + (u * terms[i] + v * terms[i + 1] - terms[i + 2]);
-        }
-        return offset - f * f1 / (f1 * f1 - f * f2);
-    }
-
-    /** The interval whose two isotherms a colour lies between. */
-    private int between(double u, double v) {
-        int hot = 0;
-        int warm = intervals;
-        while (warm - hot > 1) {
-            int middle = (hot + warm) >>> 1;
-            if (ahead(middle, u, v) > 0) {
-                hot = middle;
-            } else {
-                warm = middle;
-            }
-        }
-        return hot;
-    }
-
-    /** How far a colour lies on the warm side of the isotherm at an interval's hot end. */
-    private double ahead(int interval, double u, double v) {
-        int i = PARTS * interval;
-        return u * isotherms[i] + v * isotherms[i + 1] - isotherms[i + 2];
-    }
-
-    private static double middle(int interval) {
-        return HOT_END + INTERVAL / 2 + INTERVAL * interval;
-    }
-
-    private LocusPoint at(int interval, double offset) {
-        double tu = 0;
-        double tv = 0;
-        double along = 0;
-        double across = 0;
-        double tu1 = 0;
-        double tv1 = 0;
-        double along1 = 0;
-        for (int i = STRIDE * interval + STRIDE - PARTS; i >= STRIDE * interval; i -= PARTS) {
-            tu1 = tu1 * offset + tu;
-            tv1 = tv1 * offset + tv;
-            along1 = along1 * offset + along;
-            tu = tu * offset + terms[i];
-            tv = tv * offset + terms[i + 1];
-            along = along * offset + terms[i + 2];
-            across = across * offset + terms[i + 3];
-        }
-        double turn = tu * tv1 - tv * tu1;
-        return new LocusPoint(tu, tv, along, across, turn, along1 - turn * across);
+        return count;
     }
 }

@@ -25,9 +25,10 @@ public final class PlanckianLocus {
         return TABLE.at(mired);
     }
 
-    /** The point nearest to a colour, however far that is; at most one of the ends of {@link LocusTable}. */
+    /** The point nearest to a colour, however far that is. */
     static LocusPoint pointNearest(double u, double v) {
-        return TABLE.at(TABLE.nearest(u, v));
+        LocusStretch stretch = TABLE.nearest(u, v);
+        return stretch.at(stretch.nearest(u, v));
     }
 
     /** See {@link ColourTemperature#of(Uv)}. */
@@ -35,17 +36,30 @@ public final class PlanckianLocus {
         if (!SpectralLocus.CIE_1931.holds(u, v)) {
             return NoCct.NO_REAL_COLOUR;
         }
-        double mired = TABLE.nearest(u, v);
-        double duv = TABLE.at(mired).duv(u, v);
-        if (Math.abs(duv) > CctDuv.MAX_DUV + DUV_ROUNDING) {
+        LocusStretch stretch = TABLE.nearest(u, v);
+        double offset = stretch.nearest(u, v);
+        double duv = stretch.duv(offset, u, v);
+        double cctK = MIRED / (stretch.middle() + offset);
+        if (Math.abs(duv) <= CctDuv.MAX_DUV && cctK >= CctDuv.MIN_CCT_K && cctK <= CctDuv.MAX_CCT_K) {
+            return new CctDuv(cctK, duv);
+        }
+        return atTheEdge(cctK, duv, stretch.at(offset).distance(u, v));
+    }
+
+    /**
+     * On the edge of the range or outside. At the hot end the locus stops, so that what is blue enough is far from it
+     * however little it lies across; at the warm end it goes on, and only what lies across counts.
+     */
+    private static ColourTemperature atTheEdge(double cctK, double duv, double distance) {
+        boolean above = cctK > CctDuv.MAX_CCT_K * (1 + CCT_ROUNDING);
+        if ((above ? distance : Math.abs(duv)) > CctDuv.MAX_DUV + DUV_ROUNDING) {
             return NoCct.TOO_FAR_FROM_LOCUS;
         }
-        double cctK = MIRED / mired;
+        if (above) {
+            return NoCct.ABOVE_20000_K;
+        }
         if (cctK < CctDuv.MIN_CCT_K * (1 - CCT_ROUNDING)) {
             return NoCct.BELOW_1000_K;
-        }
-        if (cctK > CctDuv.MAX_CCT_K * (1 + CCT_ROUNDING)) {
-            return NoCct.ABOVE_20000_K;
         }
         return new CctDuv(within(CctDuv.MIN_CCT_K, cctK, CctDuv.MAX_CCT_K), within(-CctDuv.MAX_DUV, duv, CctDuv.MAX_DUV));
     }

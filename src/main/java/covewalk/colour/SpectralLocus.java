@@ -41,6 +41,11 @@ final class SpectralLocus {
         for (int i = 0; i < u.length; i++) {
             bound(i, (i + 1) % u.length);
         }
+        for (int column = 0; column < COLUMNS; column++) {
+            if (floor[column] == 0) {
+                ceiling[column] = 0; // no edge: a column without colours
+            }
+        }
     }
 
     /** Whether the point lies inside. */

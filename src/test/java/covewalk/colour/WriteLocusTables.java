@@ -14,8 +14,6 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialFunctionLagrangeF
  */
 final class WriteLocusTables {
 
-    private static final double WARM_END = 1210; // mired, 826 K: room for the search beyond 1000 K
-
     private WriteLocusTables() {
     }
 
@@ -27,26 +25,25 @@ final class WriteLocusTables {
 
     static double[] planckian() {
         PlanckianSums sums = new PlanckianSums();
-        int intervals = (int) Math.round((WARM_END - LocusTable.HOT_END) / LocusTable.INTERVAL);
-        double[] table = new double[intervals * LocusTable.TERMS * LocusTable.PARTS];
-        for (int i = 0; i < intervals; i++) {
-            double middle = LocusTable.HOT_END + LocusTable.INTERVAL * (i + 0.5);
+        double[] table = new double[LocusTable.STRETCHES * Septic.TERMS * LocusTable.PARTS];
+        for (int i = 0; i < LocusTable.STRETCHES; i++) {
+            double middle = LocusTable.HOT_END + LocusTable.STRETCH * (i + 0.5);
             for (int part = 0; part < LocusTable.PARTS; part++) {
                 double[] terms = fit(sums, middle, part);
-                for (int k = 0; k < LocusTable.TERMS; k++) {
-                    table[(i * LocusTable.TERMS + k) * LocusTable.PARTS + part] = terms[k];
+                for (int k = 0; k < Septic.TERMS; k++) {
+                    table[(i * Septic.TERMS + k) * LocusTable.PARTS + part] = terms[k];
                 }
             }
         }
         return table;
     }
 
-    /** The polynomial, in mired from the middle, through the exact values at Chebyshev's points of an interval. */
+    /** The polynomial, in mired from the middle, through the exact values at Chebyshev's points of a stretch. */
     private static double[] fit(PlanckianSums sums, double middle, int part) {
-        double[] at = new double[LocusTable.TERMS];
-        double[] value = new double[LocusTable.TERMS];
+        double[] at = new double[Septic.TERMS];
+        double[] value = new double[Septic.TERMS];
         for (int j = 0; j < at.length; j++) {
-            at[j] = LocusTable.INTERVAL / 2 * Math.cos(Math.PI * (j + 0.5) / at.length);
+            at[j] = LocusTable.STRETCH / 2 * Math.cos(Math.PI * (j + 0.5) / at.length);
             value[j] = axes(sums.at(middle + at[j]))[part];
         }
         return new PolynomialFunctionLagrangeForm(at, value).getCoefficients();
