@@ -9,6 +9,7 @@ import covewalk.verdict.JudgedJoint;
 import covewalk.verdict.limit.Verdict;
 import covewalk.words.Words;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** The marks of a cove's joints and other faults below its band, with the steps of those that ask for action. */
@@ -26,7 +27,8 @@ final class JointMarks {
     private final double width;
     private final List<Shape> shapes = new ArrayList<>();
     private double lastLabelX = Double.NEGATIVE_INFINITY;
-    private double lastBracketEnd = Double.NEGATIVE_INFINITY;
+    /** Labels of brackets so far: the middle of each, and half its width. */
+    private final List<Shape.Point> labelled = new ArrayList<>();
     private int row;
 
     JointMarks(CoveJudgement cove, Words words, Scale scale, double bandY, double y) {
@@ -45,7 +47,8 @@ final class JointMarks {
             }
             mark(joint, joint.positionM());
         }
-        cove.faults().stream().filter(fault -> fault.kind() != FaultKind.JOINT).forEach(this::bracket);
+        cove.faults().stream().filter(fault -> fault.kind() != FaultKind.JOINT)
+                .sorted(Comparator.comparing(Fault::verdict)).forEach(this::bracket); // what is beyond gets its label first
         return shapes;
     }
 
@@ -72,11 +75,11 @@ final class JointMarks {
                 words.numbers().fixed(fault.difference().steps(), 1)), ink);
     }
 
-    /** Left out where it would run into the one before; the bracket says the same to who points at it. */
+    /** Left out where it would run into another; the bracket says the same to who points at it. */
     private void bracketLabel(double x, double labelY, String text, Ink ink) {
         double half = text.length() * 0.7;
-        if (x - half > lastBracketEnd) {
-            lastBracketEnd = x + half;
+        if (labelled.stream().allMatch(other -> Math.abs(other.x() - x) > other.y() + half)) {
+            labelled.add(new Shape.Point(x, half));
             shapes.add(new Shape.Text(x, labelY, 2.6, Anchor.MIDDLE, text, ink));
         }
     }

@@ -35,7 +35,7 @@ record CovePage(String title, String stepsBy, List<String> pictures, List<JointR
 
     /** A joint: its mark stands between the cells of what it is and those of what was measured. */
     record JointRow(String position, String feet, String reels, String mark, String verdict, List<String> figures, String towards,
-                    String toSettle) {
+                    String toSettle, boolean beyond) {
     }
 
     /** Makes coves for a page. */
@@ -77,7 +77,8 @@ record CovePage(String title, String stepsBy, List<String> pictures, List<JointR
                             figure(joint, difference -> difference.luxRatio().isPresent()
                                     ? numbers.fixed(difference.luxRatio().getAsDouble(), 2) : NONE),
                             numbers.fixed(joint.rounds(), 0)),
-                    figure(joint, difference -> words.towards(difference.towards())), words.toSettleInShort(joint.settle(), joint.verdict()));
+                    figure(joint, difference -> words.towards(difference.towards())), words.toSettleInShort(joint.settle(), joint.verdict()),
+                    joint.verdict() == Verdict.BEYOND);
         }
 
         private static String figure(JudgedJoint joint, Function<Difference, String> figure) {

@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import covewalk.report.Sample;
 import covewalk.verdict.CoveJudgement;
+import covewalk.verdict.Fault;
+import covewalk.verdict.FaultKind;
 import covewalk.verdict.Judgement;
+import covewalk.verdict.limit.Verdict;
 import covewalk.words.Words;
 import java.util.List;
 import java.util.stream.Stream;
@@ -34,6 +37,18 @@ class StripTest {
     void givesStepsOfWhatAsksForActionAlone() {
         assertTrue(texts(strip(0)).containsAll(List.of("3.4", "1.9")));
         assertFalse(texts(strip(1)).contains("0.5"), "within needs no figure");
+    }
+
+    @Test
+    void whereLabelsWouldCollideWhatIsBeyondKeepsItsOwn() {
+        CoveJudgement cove = judgement.coves().get(0);
+        Fault inside = cove.faults().get(2);
+        Fault near = new Fault(FaultKind.DRIFT, 12.4, 12, 12.6, inside.placements(), inside.difference(), 2, inside.confidence(),
+                Verdict.UNSETTLED, inside.hint(), inside.settle(), List.of());
+        List<String> texts = texts(Strip.of(new CoveJudgement(cove.cove(), cove.stations(), cove.stretches(), cove.joints(),
+                List.of(near, inside)), Words.english()));
+        assertTrue(texts.contains("change within a reel 4.2"), texts.toString());
+        assertFalse(texts.contains("drift along a reel 4.2"), texts.toString());
     }
 
     @Test
