@@ -2,7 +2,7 @@ package covewalk.verdict.limit;
 
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
-import org.apache.commons.math3.special.Erf;
+import org.apache.commons.numbers.gamma.ErfDifference;
 
 /**
  * The chance that a two-dimensional normal point falls into a disc about the origin, by integration along the axis of
@@ -76,6 +76,6 @@ final class DiscProbability {
     }
 
     private static double between(double low, double high) {
-        return Erf.erf(low / Math.sqrt(2), high / Math.sqrt(2)) / 2;
+        return ErfDifference.value(low / Math.sqrt(2), high / Math.sqrt(2)) / 2;
     }
 }

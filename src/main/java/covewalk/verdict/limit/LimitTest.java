@@ -21,6 +21,9 @@ public final class LimitTest {
     /** Below this ratio of the axes' standard deviations from 1 the direction makes no difference worth a sum. */
     private static final double ROUND = 1e-6;
 
+    /** Nearer than this to 0 or 1 along both axes, no direction between them makes a difference to anybody. */
+    private static final double PLAIN = 1e-7;
+
     /** The smallest standard deviation that is summed with, in steps: digits are finite, so none is truly 0. */
     private static final double LEAST_SD = 1e-6;
 
@@ -41,9 +44,12 @@ public final class LimitTest {
             double f = DiscProbability.of(limit, 0, sd1, sd1, length);
             return new Confidence(f, 1 - f);
         }
-        double least = 1;
-        double greatest = 0;
-        for (int i = 0; i < DIRECTIONS; i++) {
+        double along = inDirection(0, sd1, sd2, length, limit);
+        double across = inDirection(Math.PI / 2, sd1, sd2, length, limit);
+        double least = Math.min(along, across);
+        double greatest = Math.max(along, across);
+        boolean plain = greatest < PLAIN || least > 1 - PLAIN;
+        for (int i = 1; i < DIRECTIONS - 1 && !plain; i++) {
             double f = inDirection(i * Math.PI / 2 / (DIRECTIONS - 1), sd1, sd2, length, limit);
             least = Math.min(least, f);
             greatest = Math.max(greatest, f);
