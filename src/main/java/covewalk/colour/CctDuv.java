@@ -49,11 +49,8 @@ public record CctDuv(double cctK, double duv) implements ColourTemperature {
     /** How u' and v' change with CCT (per kelvin) and with Duv. */
     public Jacobian jacobianToUvPrime() {
         LocusPoint p = locus();
-        double speed = p.speed();
-        double tu = p.du() / speed;
-        double tv = p.dv() / speed;
-        double perKelvin = speed * (1 - p.curvature() * duv) * -PlanckianLocus.MIRED / (cctK * cctK);
-        return new Jacobian(tu * perKelvin, -tv, 1.5 * tv * perKelvin, 1.5 * tu);
+        double perKelvin = (p.speed() - p.turn() * duv) * -PlanckianLocus.MIRED / (cctK * cctK);
+        return new Jacobian(p.tu() * perKelvin, -p.tv(), 1.5 * p.tv() * perKelvin, 1.5 * p.tu());
     }
 
     /** How CCT (in kelvin) and Duv change with u' and v'. */

@@ -12,12 +12,12 @@ public sealed interface ColourTemperature permits CctDuv, NoCct {
      * of Duv.
      */
     static ColourTemperature of(Uv uv) {
-        return PlanckianLocus.nearest(uv.u(), uv.v());
+        return PlanckianLocus.temperature(uv.u(), uv.v());
     }
 
     /** As {@link #of(Uv)}. */
     static ColourTemperature of(UvPrime colour) {
-        return PlanckianLocus.nearest(colour.u(), colour.v() / 1.5);
+        return PlanckianLocus.temperature(colour.u(), colour.v() / 1.5);
     }
 
     /** As {@link #of(Uv)}. */

@@ -1,25 +1,23 @@
 package covewalk.colour;
 
 /**
- * A point of the Planckian locus in the CIE 1960 diagram, with its first and second derivatives by reciprocal
- * temperature in mired (1e6 / K); they grow towards the warm end.
+ * A point of the Planckian locus in the CIE 1960 diagram, seen in the axes that the locus has there: the unit tangent
+ * (tu, tv), pointing to the warm side, and the normal (-tv, tu), pointing up. The point itself lies {@code along} the
+ * tangent and {@code across} it from the diagram's origin.
+ *
+ * @param turn how fast the tangent turns, in radian per mired; negative, as the locus bends down towards the warm end
+ * @param speed length of locus per mired
  */
-record LocusPoint(double u, double v, double du, double dv, double ddu, double ddv) {
-
-    /** Length of locus per mired. */
-    double speed() {
-        return Math.sqrt(du * du + dv * dv);
-    }
-
-    /** Signed curvature; negative, as the locus bends down on its way to the warm end. */
-    double curvature() {
-        double speed = speed();
-        return (du * ddv - dv * ddu) / (speed * speed * speed);
-    }
+record LocusPoint(double tu, double tv, double along, double across, double turn, double speed) {
 
     /** The point at distance {@code duv} along the normal, positive above the locus. */
     Uv offset(double duv) {
-        double scale = duv / speed();
-        return new Uv(u - scale * dv, v + scale * du);
+        double height = across + duv;
+        return new Uv(along * tu - height * tv, along * tv + height * tu);
+    }
+
+    /** Distance from another point of the diagram. */
+    double distance(double u, double v) {
+        return Math.hypot(u * tu + v * tv - along, v * tu - u * tv - across);
     }
 }

@@ -6,9 +6,11 @@ public final class PlanckianLocus {
     /** Mired times kelvin: reciprocal temperature is counted in mired, 1e6 / K. */
     static final double MIRED = 1e6;
 
-    private static final PlanckianSums SUMS = new PlanckianSums();
-    private static final double HOT_END = 10;
-    private static final double WARM_END = 1200;
+    /** So far beyond the ends of the range, relative to CCT and absolute in Duv, a result still counts as on them. */
+    private static final double CCT_ROUNDING = 1e-9;
+    private static final double DUV_ROUNDING = 1e-12;
+
+    private static final LocusTable TABLE = new LocusTable();
 
     private PlanckianLocus() {
     }
@@ -18,55 +20,51 @@ public final class PlanckianLocus {
         return new CctDuv(cctK, 0).toUv();
     }
 
+    /** The point at a reciprocal temperature in mired, 10 to 1200. */
     static LocusPoint point(double mired) {
-        return SUMS.at(mired);
+        return TABLE.at(mired);
+    }
+
+    /** The point nearest to a colour, however far that is. */
+    static LocusPoint pointNearest(double u, double v) {
+        LocusStretch stretch = TABLE.nearest(u, v);
+        return stretch.at(stretch.nearest(u, v));
     }
 
     /** See {@link ColourTemperature#of(Uv)}. */
-    static ColourTemperature nearest(double u, double v) {
-        if (!SpectralLocus.holds(u, v)) {
+    static ColourTemperature temperature(double u, double v) {
+        if (!SpectralLocus.CIE_1931.holds(u, v)) {
             return NoCct.NO_REAL_COLOUR;
         }
-        double mired = foot(u, v);
-        LocusPoint p = point(mired);
-        double duv = ((v - p.v()) * p.du() - (u - p.u()) * p.dv()) / p.speed();
-        if (Math.abs(duv) > CctDuv.MAX_DUV + 1e-12) {
-            return NoCct.TOO_FAR_FROM_LOCUS;
+        LocusStretch stretch = TABLE.nearest(u, v);
+        double offset = stretch.nearest(u, v);
+        double duv = stretch.duv(offset, u, v);
+        double cctK = MIRED / (stretch.middle() + offset);
+        if (Math.abs(duv) <= CctDuv.MAX_DUV && cctK >= CctDuv.MIN_CCT_K && cctK <= CctDuv.MAX_CCT_K) {
+            return new CctDuv(cctK, duv);
         }
-        double cct = MIRED / mired;
-        if (cct < CctDuv.MIN_CCT_K * (1 - 1e-9)) {
-            return NoCct.BELOW_1000_K;
-        }
-        if (cct > CctDuv.MAX_CCT_K * (1 + 1e-9)) {
-            return NoCct.ABOVE_20000_K;
-        }
-        return new CctDuv(Math.max(CctDuv.MIN_CCT_K, Math.min(CctDuv.MAX_CCT_K, cct)),
-                Math.max(-CctDuv.MAX_DUV, Math.min(CctDuv.MAX_DUV, duv)));
+        return atTheEdge(cctK, duv, stretch.at(offset).distance(u, v));
     }
 
-    /** The mired of the nearest point. */
-    static double foot(double u, double v) {
-        double low = HOT_END;
-        double high = WARM_END;
-        double mired = 300;
-        for (int i = 0; i < 100; i++) {
-            LocusPoint p = point(mired);
-            double ahead = (u - p.u()) * p.du() + (v - p.v()) * p.dv();
-            if (ahead > 0) {
-                low = mired;
-            } else {
-                high = mired;
-            }
-            double slope = (u - p.u()) * p.ddu() + (v - p.v()) * p.ddv() - p.du() * p.du() - p.dv() * p.dv();
-            double next = mired - ahead / slope;
-            if (!(next > low && next < high)) {
-                next = (low + high) / 2;
-            }
-            if (Math.abs(next - mired) < 1e-12 * mired) {
-                return next;
-            }
-            mired = next;
+    /**
+     * On the edge of the range or outside. At the hot end the locus stops, so that what is blue enough is far from it
+     * however little it lies across; at the warm end it goes on, and only what lies across counts.
+     */
+    private static ColourTemperature atTheEdge(double cctK, double duv, double distance) {
+        boolean above = cctK > CctDuv.MAX_CCT_K * (1 + CCT_ROUNDING);
+        if ((above ? distance : Math.abs(duv)) > CctDuv.MAX_DUV + DUV_ROUNDING) {
+            return NoCct.TOO_FAR_FROM_LOCUS;
         }
-        return mired;
+        if (above) {
+            return NoCct.ABOVE_20000_K;
+        }
+        if (cctK < CctDuv.MIN_CCT_K * (1 - CCT_ROUNDING)) {
+            return NoCct.BELOW_1000_K;
+        }
+        return new CctDuv(within(CctDuv.MIN_CCT_K, cctK, CctDuv.MAX_CCT_K), within(-CctDuv.MAX_DUV, duv, CctDuv.MAX_DUV));
+    }
+
+    private static double within(double least, double value, double most) {
+        return Math.max(least, Math.min(value, most));
     }
 }

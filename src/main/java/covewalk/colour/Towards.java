@@ -26,9 +26,9 @@ public record Towards(Along along, Across across) {
         if (least == 0) {
             return new Towards(Along.SAME, Across.SAME);
         }
-        LocusPoint p = PlanckianLocus.point(PlanckianLocus.foot((a.u() + b.u()) / 2, (a.v() + b.v()) / 3));
-        double tu = p.du();
-        double tv = 1.5 * p.dv();
+        LocusPoint p = PlanckianLocus.pointNearest((a.u() + b.u()) / 2, (a.v() + b.v()) / 3);
+        double tu = p.tu();
+        double tv = 1.5 * p.tv();
         double length = Math.hypot(tu, tv);
         return new Towards(along((du * tu + dv * tv) / length, least), across((dv * tu - du * tv) / length, least));
     }

@@ -32,6 +32,6 @@ public record Uv(double u, double v) {
 
     /** Whether a light can have this colour: it lies on or inside the spectral locus closed by the purple line. */
     public boolean isReal() {
-        return SpectralLocus.holds(u, v);
+        return SpectralLocus.CIE_1931.holds(u, v);
     }
 }

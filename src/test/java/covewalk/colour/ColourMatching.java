@@ -14,4 +14,10 @@ record ColourMatching(double wavelengthNm, double x, double y, double z) {
         return PrintedTable.rows("cie-1931-2deg-1nm.csv",
                 row -> new ColourMatching(row.number(0), row.number(1), row.number(2), row.number(3)));
     }
+
+    /** Where light of this one wavelength lies in the CIE 1960 diagram. */
+    Uv chromaticity() {
+        double sum = x + 15 * y + 3 * z;
+        return new Uv(4 * x / sum, 6 * y / sum);
+    }
 }
