@@ -45,4 +45,9 @@ public record Reading(String id, String cove, Typed positionM, Role role, String
     public boolean withdraws() {
         return colour.isEmpty();
     }
+
+    /** The same reading at its line of the log. */
+    public Reading atLine(int atLine) {
+        return new Reading(id, cove, positionM, role, setUp, round, colour, lux, takenAt, replaces, note, atLine);
+    }
 }

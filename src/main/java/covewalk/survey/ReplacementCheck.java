@@ -1,0 +1,53 @@
+package covewalk.survey;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Whether readings have ids of their own, and corrections and withdrawals name an earlier reading. */
+final class ReplacementCheck {
+
+    private final Set<String> earlier = new HashSet<>();
+    private final Set<String> standing = new HashSet<>();
+    private final Map<String, Reading> correctedBy = new HashMap<>();
+    private final List<Problem> problems = new ArrayList<>();
+
+    private ReplacementCheck() {
+    }
+
+    static List<Problem> problems(List<Reading> log) {
+        ReplacementCheck check = new ReplacementCheck();
+        StandingReadings.of(log).stream().filter(reading -> !reading.replaces().isEmpty())
+                .forEach(reading -> check.standing.add(reading.id()));
+        log.forEach(check::take);
+        return check.problems;
+    }
+
+    private void take(Reading reading) {
+        if (!reading.replaces().isEmpty()) {
+            checkReplaced(reading);
+        }
+        if (!earlier.add(reading.id())) {
+            add(reading, "reading", Problem.refusal("log.id-twice", reading.id()));
+        }
+    }
+
+    private void checkReplaced(Reading reading) {
+        String replaced = reading.replaces();
+        if (!earlier.contains(replaced)) {
+            add(reading, "replaces", Problem.refusal("log.replaces-unknown", replaced));
+        } else if (standing.contains(reading.id())) {
+            Reading other = correctedBy.putIfAbsent(replaced, reading);
+            if (other != null) {
+                add(reading, "replaces", Problem.warning("log.replaced-twice", replaced, other.id()));
+            }
+        }
+    }
+
+    private void add(Reading reading, String column, Problem problem) {
+        problems.add(problem.at("", reading.line(), column));
+    }
+}

@@ -1,0 +1,96 @@
+package covewalk.survey.file;
+
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import covewalk.survey.Problem;
+import covewalk.survey.Soundness;
+import covewalk.survey.Survey;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** A survey's description on disk, {@code survey.json}. */
+final class DescriptionFile {
+
+    private final Path file;
+
+    private DescriptionFile(Path file) {
+        this.file = file;
+    }
+
+    static DescriptionFile in(Path folder) {
+        return new DescriptionFile(folder.resolve(FileNames.DESCRIPTION));
+    }
+
+    /**
+     * What the file says.
+     *
+     * @param survey there as soon as every field could be taken, sound or not
+     * @param root the fields as they stand in the file, also those that nobody here knows
+     */
+    record Description(Optional<Survey> survey, Optional<ObjectNode> root, List<Problem> problems) {
+    }
+
+    Description read() throws IOException {
+        try {
+            if (Files.size(file) > JsonTree.MOST_BYTES) {
+                return refused(Problem.refusal("json.too-much"));
+            }
+            return read(JsonTree.read(Files.readAllBytes(file)));
+        } catch (NoSuchFileException missing) {
+            return refused(Problem.refusal("json.no-file"));
+        }
+    }
+
+    private static Description refused(Problem why) {
+        return new Description(Optional.empty(), Optional.empty(), List.of(why.at(FileNames.DESCRIPTION, 0, "")));
+    }
+
+    private static Description read(JsonTree.Read tree) {
+        if (tree.root().isEmpty()) {
+            return new Description(Optional.empty(), Optional.empty(), tree.problems());
+        }
+        List<Problem> wrong = new ArrayList<>();
+        Fields fields = new Fields(tree.root().get(), "", wrong);
+        Optional<Survey> survey = SurveyEntry.isOurs(fields) ? Optional.of(SurveyEntry.read(fields, tree.places()))
+                : Optional.empty();
+        List<Problem> placed = new ArrayList<>(wrong.stream().map(tree.places()::place).toList());
+        if (!wrong.isEmpty()) {
+            survey = Optional.empty();
+        }
+        survey.ifPresent(taken -> Soundness.of(taken).forEach(problem -> placed.add(tree.places().placeChecked(problem))));
+        placed.sort(Comparator.comparingInt(Problem::line));
+        return new Description(survey, tree.root(), placed);
+    }
+
+    /**
+     * Puts the survey in place of what the file says, in one go; fields that nobody here knows stay. Refused where what
+     * is there cannot be read, since it would be lost.
+     */
+    List<Problem> save(Survey survey) throws IOException {
+        Description old = read();
+        if (old.root().isEmpty() && Files.exists(file)) {
+            return old.problems();
+        }
+        DurableFile.replace(file, bytes(SurveyEntry.write(survey, old.root())));
+        return List.of();
+    }
+
+    /** Two spaces, line feeds, one order: the same survey gives the same bytes on every system. */
+    static byte[] bytes(ObjectNode root) throws IOException {
+        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+        DefaultPrettyPrinter printer = new DefaultPrettyPrinter(Separators.createDefaultInstance()
+                .withObjectFieldValueSpacing(Separators.Spacing.AFTER));
+        printer.indentObjectsWith(indenter);
+        printer.indentArraysWith(indenter);
+        return CsvText.bytes(new ObjectMapper().writer(printer).writeValueAsString(root) + "\n");
+    }
+}

@@ -1,0 +1,159 @@
+package covewalk.survey.file;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import covewalk.survey.Problem;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.Function;
+
+/**
+ * The fields of one object of the description. A field that is missing or null is empty; one that holds something else
+ * than it should is a problem, and empty as well, so that reading goes on and tells everything at once.
+ */
+final class Fields {
+
+    private final ObjectNode node;
+    private final String path;
+    private final List<Problem> problems;
+
+    /** @param problems where everything wrong goes, with the path as its column */
+    Fields(ObjectNode node, String path, List<Problem> problems) {
+        this.node = node;
+        this.path = path;
+        this.problems = problems;
+    }
+
+    String path(String name) {
+        return path.isEmpty() ? name : path + "." + name;
+    }
+
+    String path() {
+        return path;
+    }
+
+    void add(String name, Problem problem) {
+        problems.add(problem.inColumn(path(name)));
+    }
+
+    boolean has(String name) {
+        return node.hasNonNull(name);
+    }
+
+    Optional<JsonNode> needed(String name) {
+        if (!has(name)) {
+            add(name, Problem.refusal("json.missing"));
+        }
+        return value(name);
+    }
+
+    private Optional<JsonNode> value(String name) {
+        return has(name) ? Optional.of(node.get(name)) : Optional.empty();
+    }
+
+    String text(String name) {
+        Optional<JsonNode> value = value(name);
+        if (value.isPresent() && !value.get().isTextual()) {
+            add(name, Problem.refusal("json.no-text", value.get()));
+            return "";
+        }
+        return value.map(JsonNode::textValue).orElse("");
+    }
+
+    /** An id or the like, which must be there and not be empty. */
+    String neededText(String name) {
+        String text = needed(name).isPresent() ? text(name).strip() : "";
+        if (has(name) && text.isEmpty() && node.get(name).isTextual()) {
+            add(name, Problem.refusal("json.empty"));
+        }
+        return text;
+    }
+
+    OptionalDouble number(String name, Range range) {
+        Optional<JsonNode> value = value(name);
+        if (value.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        if (!value.get().isNumber()) {
+            add(name, Problem.refusal("json.no-number", value.get()));
+            return OptionalDouble.empty();
+        }
+        Optional<Problem> wrong = range.check(value.get().doubleValue(), value.get().asText());
+        wrong.ifPresent(problem -> add(name, problem));
+        return wrong.isPresent() ? OptionalDouble.empty() : OptionalDouble.of(value.get().doubleValue());
+    }
+
+    /** The number; where it is missing or wrong, which is told, {@code otherwise}. */
+    double neededNumber(String name, Range range, double otherwise) {
+        return needed(name).isPresent() ? number(name, range).orElse(otherwise) : otherwise;
+    }
+
+    OptionalInt whole(String name, Range range) {
+        OptionalDouble number = number(name, range);
+        if (number.isPresent() && number.getAsDouble() != Math.rint(number.getAsDouble())) {
+            add(name, Problem.refusal("json.no-whole", node.get(name).asText()));
+            return OptionalInt.empty();
+        }
+        return number.isPresent() ? OptionalInt.of((int) number.getAsDouble()) : OptionalInt.empty();
+    }
+
+    boolean flag(String name) {
+        Optional<JsonNode> value = value(name);
+        if (value.isPresent() && !value.get().isBoolean()) {
+            add(name, Problem.refusal("json.no-flag", value.get()));
+        }
+        return value.map(JsonNode::booleanValue).orElse(false);
+    }
+
+    Optional<LocalDate> date(String name) {
+        String text = text(name);
+        try {
+            return text.isBlank() ? Optional.empty() : Optional.of(LocalDate.parse(text.strip()));
+        } catch (DateTimeException noDate) {
+            add(name, Problem.refusal("json.no-date", text));
+            return Optional.empty();
+        }
+    }
+
+    /** One of a few words; an empty text counts as missing. */
+    <T> Optional<T> word(String name, Function<String, Optional<T>> of, String all) {
+        String text = text(name);
+        Optional<T> word = of.apply(text);
+        if (word.isEmpty() && !text.isEmpty()) {
+            add(name, Problem.refusal("json.no-word", text, all));
+        }
+        return word;
+    }
+
+    /** The object; an empty one where there is none. */
+    Fields object(String name) {
+        Optional<JsonNode> value = value(name);
+        if (value.isPresent() && !value.get().isObject()) {
+            add(name, Problem.refusal("json.no-fields"));
+        }
+        ObjectNode object = value.isPresent() && value.get() instanceof ObjectNode found ? found : node.objectNode();
+        return new Fields(object, path(name), problems);
+    }
+
+    List<Fields> objects(String name) {
+        Optional<JsonNode> value = value(name);
+        List<Fields> objects = new ArrayList<>();
+        if (value.isPresent() && !value.get().isArray()) {
+            add(name, Problem.refusal("json.no-list"));
+        }
+        for (int i = 0; value.isPresent() && value.get().isArray() && i < value.get().size(); i++) {
+            String at = name + "[" + i + "]";
+            if (value.get().get(i) instanceof ObjectNode object) {
+                objects.add(new Fields(object, path(at), problems));
+            } else {
+                add(at, Problem.refusal("json.no-fields"));
+            }
+        }
+        return objects;
+    }
+}

@@ -1,0 +1,29 @@
+package covewalk.survey.file;
+
+import covewalk.survey.Problem;
+import covewalk.survey.Reading;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a reading log holds.
+ *
+ * @param header its header; empty where the file is missing or has no whole line yet
+ * @param readings in the order of the file
+ * @param problems what is wrong with it, at its place
+ * @param wholeBytes how many bytes its whole rows take; what stands behind them is unfinished
+ * @param lines how many lines the whole rows take
+ * @param unfinished what stands behind the whole rows, mostly nothing
+ * @param crlf whether its header ends with CRLF
+ */
+record LogContent(Optional<LogHeader> header, List<Reading> readings, List<Problem> problems, long wholeBytes,
+                  int lines, byte[] unfinished, boolean crlf) {
+
+    static LogContent ofNothing() {
+        return new LogContent(Optional.empty(), List.of(), List.of(), 0, 0, new byte[0], false);
+    }
+
+    boolean refused() {
+        return problems.stream().anyMatch(Problem::refused);
+    }
+}

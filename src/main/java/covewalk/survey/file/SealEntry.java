@@ -1,0 +1,46 @@
+package covewalk.survey.file;
+
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The seal of one report: the files of the survey as they were. It holds no clock time, so the same survey gives the
+ * same seal.
+ *
+ * @param files sorted by name
+ */
+record SealEntry(List<SealedFile> files) {
+
+    /** Crockford's base 32: digits and capitals without I, L, O and U, which are misread from paper. */
+    private static final String DIGITS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
+    private static final int LETTERS = 16;
+    private static final int BITS_A_LETTER = 5;
+    private static final int GROUP = 4;
+
+    SealEntry {
+        files = files.stream().sorted(Comparator.comparing(SealedFile::name)).toList();
+    }
+
+    /** What is printed beside a signature: the first 80 bits of SHA-256 over {@link #canonical()}, in groups of four. */
+    String code() {
+        byte[] hash = Sha256.of(CsvText.bytes(canonical()));
+        StringBuilder code = new StringBuilder();
+        for (int letter = 0; letter < LETTERS; letter++) {
+            code.append(letter > 0 && letter % GROUP == 0 ? "-" : "").append(DIGITS.charAt(bits(hash, letter * BITS_A_LETTER)));
+        }
+        return code.toString();
+    }
+
+    private static int bits(byte[] hash, int from) {
+        int two = (hash[from / 8] & 0xff) << 8 | hash[from / 8 + 1] & 0xff;
+        return two >> 11 - from % 8 & 0x1f;
+    }
+
+    /** A line for each file: hash, length, name. */
+    String canonical() {
+        StringBuilder lines = new StringBuilder();
+        files.forEach(file -> lines.append(file.sha256()).append(' ').append(file.length()).append(' ')
+                .append(file.name()).append('\n'));
+        return lines.toString();
+    }
+}

@@ -1,0 +1,72 @@
+package covewalk.survey.file;
+
+import covewalk.survey.Problem;
+import covewalk.survey.SetUp;
+import covewalk.survey.Soundness;
+import covewalk.survey.Survey;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** A survey's folder. Reading it needs no lock and writes nothing. */
+public final class SurveyFolder {
+
+    private final Path folder;
+
+    private SurveyFolder(Path folder) {
+        this.folder = folder;
+    }
+
+    public static SurveyFolder at(Path folder) {
+        return new SurveyFolder(folder);
+    }
+
+    /**
+     * Reads the description and the log and checks them against each other; tells all that is wrong at once.
+     *
+     * @throws IOException only where the disk fails
+     */
+    public ReadSurvey read() throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return new ReadSurvey(Optional.empty(), List.of(), List.of(Problem.refusal("folder.missing")));
+        }
+        DescriptionFile.Description description = DescriptionFile.in(folder).read();
+        List<Problem> problems = new ArrayList<>(description.problems());
+        Optional<Survey> survey = description.survey();
+        LogContent log = log(survey.map(known -> known.firstSetUp().id()).orElse(SetUp.ASSUMED.id()));
+        List<Problem> ofLog = new ArrayList<>(log.problems());
+        survey.ifPresent(known -> Soundness.ofReadings(known, log.readings())
+                .forEach(problem -> ofLog.add(problem.at(FileNames.LOG, problem.line(), problem.column()))));
+        ofLog.sort(Comparator.comparingInt(Problem::line));
+        problems.addAll(ofLog);
+        return new ReadSurvey(survey, log.readings(), problems);
+    }
+
+    /**
+     * Saves the description, in one go: a power cut leaves the old one or the new one. Fields of the file that this
+     * program does not know stay as they are.
+     *
+     * @param lock held on this folder
+     * @return why nothing was saved: what is there cannot be read and would be lost; empty when it was saved
+     */
+    public List<Problem> save(Survey survey, FolderLock lock) throws IOException {
+        if (!lock.isHeld() || !Files.isSameFile(lock.folder(), folder)) {
+            throw new IllegalArgumentException("saving needs the lock of this folder");
+        }
+        return DescriptionFile.in(folder).save(survey);
+    }
+
+    private LogContent log(String firstSetUp) throws IOException {
+        try (InputStream in = Files.newInputStream(folder.resolve(FileNames.LOG))) {
+            return LogReader.read(in, firstSetUp);
+        } catch (NoSuchFileException nothingReadYet) {
+            return LogContent.ofNothing();
+        }
+    }
+}

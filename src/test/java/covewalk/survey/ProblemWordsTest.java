@@ -1,0 +1,72 @@
+package covewalk.survey;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.ResourceBundle;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class ProblemWordsTest {
+
+    private static final Path SOURCES = Path.of("src/main/java/covewalk/survey");
+    private static final Pattern KEY = Pattern.compile("\"((?:folder|lock|json|survey|log|colour|seal|import|convert)\\.[a-z0-9.-]+)\"");
+    /** Beginnings of keys, asked for with {@code startsWith}, and names of files. */
+    private static final Set<String> NO_KEYS = Set.of("colour.coarse.", "colour.place.", "survey.json", "seal.json");
+
+    @Test
+    void everySentenceIsUsedAndNoneIsMissing() throws IOException {
+        Set<String> used = new TreeSet<>();
+        for (Path source : sources()) {
+            Matcher keys = KEY.matcher(Files.readString(source));
+            while (keys.find()) {
+                used.add(keys.group(1));
+            }
+        }
+        used.removeAll(NO_KEYS);
+        assertEquals(new TreeSet<>(bundle().keySet()), used);
+    }
+
+    private static List<Path> sources() throws IOException {
+        try (Stream<Path> files = Files.walk(SOURCES)) {
+            return files.filter(file -> file.toString().endsWith(".java")).toList();
+        }
+    }
+
+    @Test
+    void everySentenceEndsAsOneAndHasNoSlotLeftOpen() {
+        for (String key : bundle().keySet()) {
+            String sentence = Problem.warning(key, "1", "2", "3").sentence(Locale.ROOT);
+            assertTrue(sentence.endsWith(".") || key.endsWith(".reason"), key + ": " + sentence);
+            assertTrue(!sentence.contains("{") && !sentence.contains("  "), key + ": " + sentence);
+        }
+    }
+
+    @Test
+    void whatWasFoundIsNotReadAsAPattern() {
+        assertEquals("{0} {1} is no text. Put it in quotation marks.",
+                Problem.refusal("json.no-text", "{0} {1}").sentence(Locale.ROOT));
+    }
+
+    @Test
+    void placeStandsBeforeTheSentence() {
+        Problem problem = Problem.refusal("json.missing");
+        assertEquals("This is missing. Fill it in.", problem.inFull(Locale.ROOT));
+        assertEquals("survey.json:3: limits: This is missing. Fill it in.",
+                problem.at("survey.json", 3, "limits").inFull(Locale.ROOT));
+        assertEquals("survey.json: This is missing. Fill it in.", problem.at("survey.json", 0, "").inFull(Locale.ROOT));
+    }
+
+    private static ResourceBundle bundle() {
+        return ResourceBundle.getBundle("covewalk.survey.problems", Locale.ROOT);
+    }
+}
