@@ -30,4 +30,9 @@ public record JudgedJoint(Joint joint, String setUp, Optional<Difference> differ
     public List<String> reels() {
         return List.of(joint.before().reel(), joint.after().reel());
     }
+
+    JudgedJoint as(Verdict other) {
+        return other == verdict ? this
+                : new JudgedJoint(joint, setUp, difference, confidence, other, settle, rounds, notes);
+    }
 }

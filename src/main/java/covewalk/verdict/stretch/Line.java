@@ -25,9 +25,9 @@ public record Line(double centreM, UvPrime centre, Covariance centreCovariance, 
         return drifts() ? centre.plus(uPerM * (positionM - centreM), vPerM * (positionM - centreM)) : centre;
     }
 
-    /** Of the colour at a position, the common part included. */
-    public Covariance covarianceAt(double positionM) {
+    /** Covariance of the colour at a position, without the part that is common to all its readings. */
+    public Covariance shrinkingAt(double positionM) {
         double far = positionM - centreM;
-        return centreCovariance.plus(common).plus(slopeCovariance.times(far * far));
+        return centreCovariance.plus(slopeCovariance.times(far * far));
     }
 }

@@ -12,16 +12,44 @@ import java.util.List;
  * @param stations those that count, from the datum on; at least one
  * @param aside stations in it that do not count, each off its neighbours on both sides
  * @param line its colour along its length
+ * @param noise of its stations
  */
 public record Stretch(Placement placement, String setUp, double fromM, double toM, List<Station> stations,
-                      List<Station> aside, Line line) {
+                      List<Station> aside, Line line, Noise noise) {
 
     public Stretch {
         stations = List.copyOf(stations);
         aside = List.copyOf(aside);
     }
 
+    public double lengthM() {
+        return toM - fromM;
+    }
+
     public double middleM() {
         return (fromM + toM) / 2;
+    }
+
+    /** How many readings count in it. */
+    public int readings() {
+        return stations.stream().mapToInt(station -> station.readings().size()).sum();
+    }
+
+    /** The highest round among them. */
+    public int round() {
+        return stations.stream().mapToInt(Station::round).max().orElse(1);
+    }
+
+    Stretch fittedBy(Noise better) {
+        LineFit fit = new LineFit(stations, better);
+        return new Stretch(placement, setUp, fromM, toM, stations, aside, line.drifts() ? fit.sloping() : fit.level(),
+                better);
+    }
+
+    /** The first or the last half of it as a stretch of one colour, for the ends of a closed cove with one reel. */
+    public Stretch half(boolean first) {
+        int middle = (stations.size() + 1) / 2;
+        List<Station> part = first ? stations.subList(0, middle) : stations.subList(stations.size() / 2, stations.size());
+        return new Stretch(placement, setUp, fromM, toM, part, List.of(), new LineFit(part, noise).level(), noise);
     }
 }

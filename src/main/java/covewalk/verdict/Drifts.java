@@ -1,0 +1,72 @@
+package covewalk.verdict;
+
+import covewalk.colour.Covariance;
+import covewalk.survey.Feed;
+import covewalk.verdict.stretch.Line;
+import covewalk.verdict.stretch.Station;
+import covewalk.verdict.stretch.Stretch;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
+
+/** The two sides of a drift along a stretch, and whether the light falls with it. */
+final class Drifts {
+
+    /** Lux lower by this much at the far end is taken for darker, not for noise (common practice, no source). */
+    private static final double DARKER = 0.97;
+
+    private Drifts() {
+    }
+
+    /** The colour at the start of the line; the slope's uncertainty is counted at the {@link #end} alone. */
+    static Side start(Stretch stretch) {
+        Line line = stretch.line();
+        Side start = Side.of(stretch, stretch.fromM());
+        return new Side(line.at(stretch.fromM()), Covariance.ZERO, Covariance.ZERO, start.oneMore(), start.degrees(), 0,
+                start.readings(), start.round(), luxAt(stretch, stretch.fromM()));
+    }
+
+    /** The colour at the end of the line, with the uncertainty of the whole change from the start. */
+    static Side end(Stretch stretch) {
+        Line line = stretch.line();
+        Side end = Side.of(stretch, stretch.toM());
+        double length = stretch.lengthM();
+        return new Side(line.at(stretch.toM()), line.slopeCovariance().times(length * length), line.common(),
+                end.oneMore(), end.degrees(), end.scatter(), end.readings(), end.round(),
+                luxAt(stretch, stretch.toM()));
+    }
+
+    /** A station that was set aside, against the stretch it lies in. */
+    static Side alone(Stretch stretch, Station station) {
+        int n = station.readings().size();
+        Covariance noise = stretch.noise().scatter().plus(stretch.noise().repeatability().times(1.0 / n));
+        Side whole = Side.of(stretch, station.positionM());
+        return new Side(station.mean(), noise.plus(station.digits()), Covariance.ZERO, whole.oneMore(),
+                whole.degrees(), whole.scatter(), n, station.round(), station.lux());
+    }
+
+    /** Whether it gets darker along the stretch, away from the nearest feed. */
+    static boolean darkerAwayFromFeed(Stretch stretch, List<Feed> feeds) {
+        OptionalDouble atStart = luxAt(stretch, stretch.fromM());
+        OptionalDouble atEnd = luxAt(stretch, stretch.toM());
+        if (feeds.isEmpty() || atStart.isEmpty() || atEnd.isEmpty()) {
+            return false;
+        }
+        double near = distance(stretch.fromM(), feeds);
+        double far = distance(stretch.toM(), feeds);
+        double ratio = atEnd.getAsDouble() / atStart.getAsDouble();
+        return near < far ? ratio < DARKER : 1 / ratio < DARKER;
+    }
+
+    private static double distance(double positionM, List<Feed> feeds) {
+        return feeds.stream().map(feed -> Math.abs(feed.atM() - positionM)).min(Comparator.naturalOrder()).orElseThrow();
+    }
+
+    private static OptionalDouble luxAt(Stretch stretch, double positionM) {
+        SimpleRegression regression = new SimpleRegression();
+        stretch.stations().forEach(station ->
+                station.lux().ifPresent(lux -> regression.addData(station.positionM(), lux)));
+        return regression.getN() < 2 ? OptionalDouble.empty() : OptionalDouble.of(regression.predict(positionM));
+    }
+}

@@ -1,0 +1,113 @@
+package covewalk.verdict;
+
+import covewalk.colour.Covariance;
+import covewalk.colour.StepPlane;
+import covewalk.survey.Cove;
+import covewalk.survey.Joint;
+import covewalk.survey.Placement;
+import covewalk.survey.Reel;
+import covewalk.survey.SetUp;
+import covewalk.survey.Survey;
+import covewalk.verdict.limit.Confidence;
+import covewalk.verdict.limit.Verdict;
+import covewalk.verdict.stretch.PlacementRow;
+import covewalk.verdict.stretch.Stretch;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** Judges the joints of one cove: at each the two stretches that meet there. */
+final class JointJudge {
+
+    private record Pair(SetUp setUp, Stretch before, Stretch after, Comparison comparison) {
+        double variance() {
+            return comparison.along(comparison.covariance());
+        }
+    }
+
+    private final Survey survey;
+    private final List<Stretch> stretches;
+    private final List<PlacementRow> rows;
+    private final StepPlane plane;
+
+    JointJudge(Survey survey, Cove cove, List<PlacementRow> rows, List<Stretch> stretches) {
+        this.survey = survey;
+        this.stretches = stretches;
+        this.rows = rows;
+        this.plane = Planes.of(survey, cove);
+    }
+
+    /** The verdict on one joint, by the set-up that knows the difference best. */
+    JudgedJoint judge(Joint joint) {
+        return survey.setUps().stream()
+                .flatMap(setUp -> pair(joint, setUp).stream())
+                .min(Comparator.comparingDouble(Pair::variance))
+                .map(pair -> judged(joint, pair))
+                .orElseGet(() -> notRead(joint));
+    }
+
+    private Optional<Pair> pair(Joint joint, SetUp setUp) {
+        Optional<Stretch> before = nearest(joint.before(), setUp, Comparator.comparingDouble(Stretch::toM).reversed());
+        Optional<Stretch> after = nearest(joint.after(), setUp, Comparator.comparingDouble(Stretch::fromM));
+        if (before.isEmpty() || after.isEmpty()) {
+            return Optional.empty();
+        }
+        Stretch left = before.get();
+        Stretch right = after.get();
+        if (left == right && !left.line().drifts()) { // a closed cove lit by one reel of one colour: compare its ends
+            left = left.half(false);
+            right = right.half(true);
+        }
+        Comparison comparison = new Comparison(Side.of(left, joint.before().toM()),
+                Side.of(right, joint.after().fromM()), unlike(joint, setUp), plane);
+        return Optional.of(new Pair(setUp, left, right, comparison));
+    }
+
+    private Optional<Stretch> nearest(Placement placement, SetUp setUp, Comparator<Stretch> order) {
+        return stretches.stream()
+                .filter(stretch -> stretch.placement() == placement && stretch.setUp().equals(setUp.id()))
+                .min(order);
+    }
+
+    private Covariance unlike(Joint joint, SetUp setUp) {
+        return mayBeUnlike(joint) ? Covariance.isotropic(setUp.unlikeUv()) : Covariance.ZERO;
+    }
+
+    private boolean mayBeUnlike(Joint joint) {
+        Optional<Reel> one = survey.reel(joint.before().reel());
+        Optional<Reel> other = survey.reel(joint.after().reel());
+        return one.isEmpty() || other.isEmpty() || one.get() != other.get() && one.get().mayBeUnlike(other.get());
+    }
+
+    private JudgedJoint judged(Joint joint, Pair pair) {
+        Comparison comparison = pair.comparison();
+        double limit = survey.limits().neighbourSteps();
+        Confidence confidence = comparison.confidence(limit);
+        Verdict verdict = confidence.at(Rates.forRound(survey.limits(), comparison.rounds()));
+        return new JudgedJoint(joint, pair.setUp().id(), Optional.of(comparison.difference()), confidence, verdict,
+                Settling.of(comparison, verdict, limit, survey.limits(), Settle.WhyNot.UNLIKE_REELS),
+                comparison.rounds(), notes(joint, pair));
+    }
+
+    private static JudgedJoint notRead(Joint joint) {
+        return new JudgedJoint(joint, "", Optional.empty(), Confidence.NONE, Verdict.NOT_READ,
+                new Settle(OptionalInt.empty(), Settle.WhyNot.NOT_READ), 0, List.of());
+    }
+
+    private List<Note> notes(Joint joint, Pair pair) {
+        List<Note> notes = new ArrayList<>(Notes.of(pair.comparison()));
+        if (mayBeUnlike(joint)) {
+            notes.add(Note.of(Note.Kind.UNLIKE_REELS));
+        }
+        int leftOut = rows.stream()
+                .filter(row -> row.setUp() == pair.setUp())
+                .filter(row -> row.placement() == joint.before() || row.placement() == joint.after())
+                .mapToInt(row -> row.nearJoint().size()).sum();
+        if (leftOut > 0) {
+            notes.add(Note.of(Note.Kind.LEFT_OUT_NEAR_JOINT, leftOut));
+        }
+        return notes;
+    }
+}

@@ -1,0 +1,59 @@
+package covewalk.verdict;
+
+import covewalk.colour.Covariance;
+import covewalk.survey.Cove;
+import covewalk.survey.Placement;
+import covewalk.survey.SetUp;
+import covewalk.survey.Survey;
+import covewalk.verdict.HintTable.Pattern;
+import covewalk.verdict.limit.Confidence;
+import covewalk.verdict.limit.Verdict;
+import covewalk.verdict.stretch.Stretch;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Judges the stretches of each placement against the cove's target, where both it and a limit were set. */
+final class TargetJudge {
+
+    private final Survey survey;
+    private final Cove cove;
+    private final List<Stretch> stretches;
+
+    TargetJudge(Survey survey, Cove cove, List<Stretch> stretches) {
+        this.survey = survey;
+        this.cove = cove;
+        this.stretches = stretches;
+    }
+
+    /** One for each placement and set-up: its longest stretch speaks for it; a change inside it is told elsewhere. */
+    List<Fault> faults() {
+        List<Fault> faults = new ArrayList<>();
+        if (cove.target().isEmpty() || survey.limits().targetSteps().isEmpty()) {
+            return faults;
+        }
+        for (SetUp setUp : survey.setUps()) {
+            for (Placement placement : cove.placements()) {
+                stretches.stream()
+                        .filter(stretch -> stretch.placement() == placement && stretch.setUp().equals(setUp.id()))
+                        .max((one, other) -> Double.compare(one.lengthM(), other.lengthM()))
+                        .ifPresent(stretch -> faults.add(judge(stretch, setUp)));
+            }
+        }
+        return faults;
+    }
+
+    private Fault judge(Stretch stretch, SetUp setUp) {
+        double limit = survey.limits().targetSteps().orElseThrow();
+        Placement placement = stretch.placement();
+        double middle = stretch.line().centreM();
+        Comparison comparison = new Comparison(Side.stated(cove.target().orElseThrow().toUvPrime()),
+                Side.of(stretch, middle), Covariance.isotropic(setUp.absoluteUv()), Planes.of(survey, cove));
+        Confidence confidence = comparison.confidence(limit);
+        Verdict verdict = confidence.at(Rates.forRound(survey.limits(), comparison.rounds()));
+        return new Fault(FaultKind.OFF_TARGET, (placement.fromM() + placement.toM()) / 2, placement.fromM(),
+                placement.toM(), List.of(placement), comparison.difference(), limit, confidence, verdict,
+                HintTable.hint(new Pattern(FaultKind.OFF_TARGET, false, false)),
+                Settling.of(comparison, verdict, limit, survey.limits(), Settle.WhyNot.METER_ERROR),
+                Notes.of(comparison));
+    }
+}

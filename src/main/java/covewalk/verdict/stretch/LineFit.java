@@ -1,0 +1,90 @@
+package covewalk.verdict.stretch;
+
+import covewalk.colour.Covariance;
+import covewalk.colour.UvPrime;
+import java.util.List;
+
+/** Fits one colour, or a straight line, to the stations of a stretch by weighted least squares. */
+final class LineFit {
+
+    private final List<Station> stations;
+    private final Noise noise;
+    private final double[] weights;
+    private final double weightSum;
+
+    LineFit(List<Station> stations, Noise noise) {
+        this.stations = stations;
+        this.noise = noise;
+        this.weights = stations.stream().mapToDouble(station -> weight(noise.of(station))).toArray();
+        double sum = 0;
+        for (double weight : weights) {
+            sum += weight;
+        }
+        this.weightSum = sum;
+    }
+
+    /** One colour for all of them. */
+    Line level() {
+        return new Line(centreM(), centre(), centreCovariance(), 0, 0, Covariance.ZERO, common());
+    }
+
+    /** A straight line along the positions, of which there must be two or more. */
+    Line sloping() {
+        double centreM = centreM();
+        UvPrime centre = centre();
+        double spread = 0;
+        double u = 0;
+        double v = 0;
+        Covariance slope = Covariance.ZERO;
+        for (int i = 0; i < weights.length; i++) {
+            Station station = stations.get(i);
+            double pull = weights[i] * (station.positionM() - centreM);
+            spread += pull * (station.positionM() - centreM);
+            u += pull * (station.mean().u() - centre.u());
+            v += pull * (station.mean().v() - centre.v());
+            slope = slope.plus(noise.of(station).times(pull * pull));
+        }
+        return new Line(centreM, centre, centreCovariance(), u / spread, v / spread,
+                slope.times(1 / (spread * spread)), common());
+    }
+
+    private double centreM() {
+        double sum = 0;
+        for (int i = 0; i < weights.length; i++) {
+            sum += weights[i] * stations.get(i).positionM();
+        }
+        return sum / weightSum;
+    }
+
+    private UvPrime centre() {
+        double u = 0;
+        double v = 0;
+        for (int i = 0; i < weights.length; i++) {
+            u += weights[i] * stations.get(i).mean().u();
+            v += weights[i] * stations.get(i).mean().v();
+        }
+        return new UvPrime(u / weightSum, v / weightSum);
+    }
+
+    private Covariance centreCovariance() {
+        Covariance sum = Covariance.ZERO;
+        for (int i = 0; i < weights.length; i++) {
+            sum = sum.plus(noise.of(stations.get(i)).times(weights[i] * weights[i]));
+        }
+        return sum.times(1 / (weightSum * weightSum));
+    }
+
+    /** Coarse digits shift all readings of a stretch alike: the mean over its stations, not divided by their number. */
+    private Covariance common() {
+        Covariance sum = Covariance.ZERO;
+        for (Station station : stations) {
+            sum = noise.staysInTheMean(station.digits()) ? sum.plus(station.digits()) : sum;
+        }
+        return sum.times(1.0 / stations.size());
+    }
+
+    private static double weight(Covariance noise) {
+        double variance = (noise.uu() + noise.vv()) / 2;
+        return variance > 0 ? 1 / variance : 1;
+    }
+}

@@ -1,0 +1,63 @@
+package covewalk.verdict.stretch;
+
+import covewalk.colour.Covariance;
+import covewalk.survey.SetUp;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Set;
+import org.apache.commons.math3.distribution.FDistribution;
+
+/**
+ * The scatter of the stations about their stretches, in excess of repeatability and digits, pooled over all stretches
+ * of a set-up (GUM H.5 pools alike) but for those that scatter significantly more than the rest, which stand alone.
+ */
+final class PooledNoise {
+
+    /** Degrees of freedom under which an estimate says too little to be used. */
+    private static final int FEWEST = 4;
+
+    /** The share of equal stretches that stand alone by chance. */
+    private static final double STANDS_ALONE = 0.001;
+
+    private final SetUp setUp;
+    private final Set<Stretch> alone = Collections.newSetFromMap(new IdentityHashMap<>());
+    private final Residuals pool;
+
+    PooledNoise(List<Stretch> stretches, SetUp setUp) {
+        this.setUp = setUp;
+        Residuals all = stretches.stream().map(Residuals::of).reduce(Residuals.NONE, Residuals::plus);
+        Residuals alike = Residuals.NONE;
+        for (Stretch stretch : stretches) {
+            Residuals own = Residuals.of(stretch);
+            if (scattersMore(own, all)) {
+                alone.add(stretch);
+            } else {
+                alike = alike.plus(own);
+            }
+        }
+        this.pool = alike;
+    }
+
+    /** The noise that holds for one of the stretches: its own where it stands alone, else the pool's. */
+    Noise of(Stretch stretch) {
+        Residuals used = alone.contains(stretch) ? Residuals.of(stretch) : pool;
+        Covariance repeatability = Covariance.isotropic(setUp.repeatabilityUv());
+        if (used.degrees() < FEWEST) {
+            return new Noise(repeatability, Covariance.ZERO, Double.POSITIVE_INFINITY);
+        }
+        Covariance excess = Excess.over(used.covariance(), used.declared(setUp.repeatabilityUv()));
+        return new Noise(repeatability, excess, used.degrees());
+    }
+
+    private static boolean scattersMore(Residuals own, Residuals all) {
+        double others = all.degrees() - own.degrees();
+        double sumOfOthers = all.sum() - own.sum();
+        if (own.degrees() < FEWEST || others < FEWEST || !(sumOfOthers > 0)) {
+            return false;
+        }
+        double ratio = own.sum() / own.degrees() / (sumOfOthers / others);
+        FDistribution chance = new FDistribution(null, 2 * own.degrees(), 2 * others);
+        return chance.cumulativeProbability(ratio) > 1 - STANDS_ALONE;
+    }
+}

@@ -1,0 +1,59 @@
+package covewalk.verdict.stretch;
+
+import covewalk.colour.Covariance;
+import covewalk.colour.UvPrime;
+import covewalk.survey.Reading;
+import covewalk.survey.Typed;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Groups the readings of one cove into stations. */
+public final class Stations {
+
+    private record Spot(String setUp, double positionM) {
+    }
+
+    private Stations() {
+    }
+
+    /**
+     * @param readings of one cove, each with a colour
+     * @return one station for each set-up and position, along the cove from its datum
+     */
+    public static List<Station> of(Collection<Reading> readings) {
+        Map<Spot, List<Reading>> spots = new LinkedHashMap<>();
+        for (Reading reading : readings) {
+            spots.computeIfAbsent(new Spot(reading.setUp(), reading.positionM().value()), spot -> new ArrayList<>(2))
+                    .add(reading);
+        }
+        return spots.entrySet().stream()
+                .map(spot -> station(spot.getKey(), spot.getValue()))
+                .sorted(Comparator.comparingDouble(Station::positionM).thenComparing(Station::setUp))
+                .toList();
+    }
+
+    private static Station station(Spot spot, List<Reading> readings) {
+        double u = 0;
+        double v = 0;
+        Covariance digits = Covariance.ZERO;
+        for (Reading reading : readings) {
+            UvPrime colour = reading.colour().orElseThrow().toUvPrime();
+            u += colour.u();
+            v += colour.v();
+            digits = digits.plus(reading.colour().orElseThrow().digits());
+        }
+        int n = readings.size();
+        return new Station(spot.setUp(), spot.positionM(), readings, new UvPrime(u / n, v / n), digits.times(1.0 / n),
+                meanLux(readings));
+    }
+
+    private static OptionalDouble meanLux(List<Reading> readings) {
+        return readings.stream().map(Reading::lux).flatMap(Optional::stream).mapToDouble(Typed::value).average();
+    }
+}
