@@ -1,0 +1,85 @@
+package covewalk.plot;
+
+import covewalk.plot.Paint.Ink;
+import covewalk.plot.Shape.Anchor;
+import covewalk.verdict.CoveJudgement;
+import covewalk.verdict.Fault;
+import covewalk.verdict.FaultKind;
+import covewalk.verdict.JudgedJoint;
+import covewalk.verdict.limit.Verdict;
+import covewalk.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The marks of a cove's joints and other faults below its band, with the steps of those that ask for action. */
+final class JointMarks {
+
+    private static final double WIDEST = 9;
+    private static final double BAR = 1.5;
+    private static final double NUMBER = 3.2;
+
+    private final CoveJudgement cove;
+    private final Words words;
+    private final Scale scale;
+    private final double bandY;
+    private final double y;
+    private final double width;
+    private final List<Shape> shapes = new ArrayList<>();
+    private double lastLabelX = Double.NEGATIVE_INFINITY;
+    private int row;
+
+    JointMarks(CoveJudgement cove, Words words, Scale scale, double bandY, double y) {
+        this.cove = cove;
+        this.words = words;
+        this.scale = scale;
+        this.bandY = bandY;
+        this.y = y;
+        this.width = Math.max(1.5, Math.min(WIDEST, 0.8 * scale.width() / Math.max(1, cove.joints().size())));
+    }
+
+    List<Shape> shapes() {
+        for (JudgedJoint joint : cove.joints()) {
+            if (joint.joint().closing()) {
+                mark(joint, 0);
+            }
+            mark(joint, joint.positionM());
+        }
+        cove.faults().stream().filter(fault -> fault.kind() != FaultKind.JOINT).forEach(this::bracket);
+        return shapes;
+    }
+
+    private void mark(JudgedJoint joint, double positionM) {
+        double x = scale.x(positionM);
+        Ink ink = joint.verdict() == Verdict.BEYOND ? Ink.STRONG : Ink.WEAK;
+        shapes.add(new Shape.Line(x, bandY, x, y - 2.5, joint.verdict() == Verdict.BEYOND ? 0.5 : 0.2, ink, ""));
+        shapes.addAll(VerdictMark.of(joint.verdict(), joint.difference()).shapes(x, y, width, BAR, says(joint)));
+        if (joint.verdict() == Verdict.BEYOND || joint.verdict() == Verdict.UNSETTLED) {
+            joint.difference().ifPresent(difference -> label(x, words.numbers().fixed(difference.steps(), 1), ink));
+        }
+    }
+
+    /** Faults that are no joint: a bracket over the range in which they lie. */
+    private void bracket(Fault fault) {
+        double from = scale.x(fault.fromM()) - 0.5;
+        double to = scale.x(fault.toM()) + 0.5;
+        Ink ink = fault.verdict() == Verdict.BEYOND ? Ink.STRONG : Ink.WEAK;
+        double at = y + 10.5;
+        shapes.add(new Shape.Path(List.of(new Shape.Point(from, at - 1.2), new Shape.Point(from, at), new Shape.Point(to, at),
+                new Shape.Point(to, at - 1.2)), false, fault.verdict() == Verdict.BEYOND ? 0.5 : 0.25, ink,
+                words.text("strip.fault", words.kind(fault.kind()), words.verdict(fault.verdict()))));
+        shapes.add(new Shape.Text((from + to) / 2, at + 3, 2.6, Anchor.MIDDLE, words.text("strip.fault-label",
+                words.kind(fault.kind()), words.numbers().fixed(fault.difference().steps(), 1)), ink));
+    }
+
+    /** Steps below their mark; where the last label is too near, one row lower. */
+    private void label(double x, String text, Ink ink) {
+        row = x - lastLabelX < 8 ? 1 - row : 0;
+        lastLabelX = x;
+        shapes.add(new Shape.Text(x, y + 5.5 + row * NUMBER, NUMBER, Anchor.MIDDLE, text, ink));
+    }
+
+    private String says(JudgedJoint joint) {
+        return words.text("strip.joint", words.numbers().metres(joint.positionM()), joint.reels().get(0), joint.reels().get(1),
+                words.verdict(joint.verdict()));
+    }
+}

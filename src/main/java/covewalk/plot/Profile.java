@@ -1,0 +1,118 @@
+package covewalk.plot;
+
+import covewalk.colour.CctDuv;
+import covewalk.colour.ColourTemperature;
+import covewalk.colour.Covariance;
+import covewalk.colour.StepPlane;
+import covewalk.colour.UvPrime;
+import covewalk.plot.Paint.Ink;
+import covewalk.plot.Shape.Anchor;
+import covewalk.plot.Shape.Point;
+import covewalk.verdict.CoveJudgement;
+import covewalk.verdict.stretch.Station;
+import covewalk.verdict.stretch.Stretch;
+import covewalk.words.Shortened;
+import covewalk.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Steps from a cove's mean against position, in two lanes: along the Planckian locus (up is cooler) and across it (up is
+ * greener). Each stretch is a line in a band of two standard uncertainties either way, each station a dot.
+ */
+public final class Profile {
+
+    private static final double WIDTH = 180;
+    private static final double HEIGHT = 44;
+    private static final double LEFT = 5;
+    private static final double LANE = 17;
+
+    private final CoveMean mean;
+    private final CoveJudgement cove;
+    private final LocusAxes axes;
+    private final Scale scale;
+    private final Words words;
+    private final double reach;
+    private final List<Shape> shapes = new ArrayList<>();
+
+    private Profile(CoveJudgement cove, CoveMean mean, LocusAxes axes, Words words) {
+        this.cove = cove;
+        this.mean = mean;
+        this.axes = axes;
+        this.words = words;
+        this.scale = new Scale(cove.cove().lengthM(), LEFT, WIDTH - 2 * LEFT);
+        this.reach = Math.max(1, Math.ceil(farthest()));
+    }
+
+    /**
+     * @param plane in which the cove's steps are counted
+     * @return empty where nothing was read, or where the cove's mean has no CCT
+     */
+    public static Optional<Picture> of(CoveJudgement cove, StepPlane plane, Words words) {
+        CoveMean mean = new CoveMean(cove);
+        if (mean.stretches().isEmpty() || !(ColourTemperature.of(mean.colour()) instanceof CctDuv white)) {
+            return Optional.empty();
+        }
+        Profile profile = new Profile(cove, mean, new LocusAxes(plane, mean.colour(), white), words);
+        return Optional.of(profile.picture());
+    }
+
+    private Picture picture() {
+        lane(3 + LANE / 2, true, "profile.along");
+        lane(HEIGHT - 3 - LANE / 2, false, "profile.across");
+        return new Picture(WIDTH, HEIGHT, words.text("profile.says", Shortened.of(cove.cove().id(), 40)), shapes);
+    }
+
+    private void lane(double middle, boolean along, String caption) {
+        text(LEFT, middle - LANE / 2 - 0.5, Anchor.START, words.text(caption));
+        line(LEFT, middle, scale.right(), middle, 0.15);
+        for (int sign : new int[] {-1, 1}) {
+            double y = middle - sign * LANE / 2;
+            line(LEFT, y, scale.right(), y, 0.1);
+            text(scale.right(), sign > 0 ? y - 0.5 : y + 2.6, Anchor.END, words.text("profile.steps",
+                    words.numbers().plain(sign * reach, 0)));
+        }
+        mean.stretches().forEach(stretch -> stretch(stretch, middle, along));
+    }
+
+    private void stretch(Stretch stretch, double middle, boolean along) {
+        double x1 = scale.x(stretch.fromM());
+        double x2 = scale.x(stretch.toM());
+        double y1 = y(stretch.line().at(stretch.fromM()), middle, along);
+        double y2 = y(stretch.line().at(stretch.toM()), middle, along);
+        double band1 = 2 * axes.sd(whole(stretch, stretch.fromM()), along) / reach * LANE / 2;
+        double band2 = 2 * axes.sd(whole(stretch, stretch.toM()), along) / reach * LANE / 2;
+        shapes.add(new Shape.Path(List.of(new Point(x1, y1 - band1), new Point(x2, y2 - band2), new Point(x2, y2 + band2),
+                new Point(x1, y1 + band1)), true, 0, Ink.FAINT, ""));
+        shapes.add(new Shape.Line(x1, y1, x2, y2, 0.5, Ink.ACCENT, ""));
+        for (Station station : stretch.stations()) {
+            dot(scale.x(station.positionM()), y(station.mean(), middle, along));
+        }
+    }
+
+    private static Covariance whole(Stretch stretch, double positionM) {
+        return stretch.line().shrinkingAt(positionM).plus(stretch.line().common());
+    }
+
+    private void dot(double x, double y) {
+        shapes.add(new Shape.Rectangle(x - 0.4, y - 0.4, 0.8, 0.8, Ink.STRONG, Ink.NONE, ""));
+    }
+
+    private double y(UvPrime colour, double middle, boolean along) {
+        return middle - (along ? axes.along(colour) : axes.across(colour)) / reach * LANE / 2;
+    }
+
+    private double farthest() {
+        return mean.stretches().stream().flatMap(stretch -> stretch.stations().stream()).map(Station::mean)
+                .mapToDouble(colour -> Math.max(Math.abs(axes.along(colour)), Math.abs(axes.across(colour)))).max().orElse(1);
+    }
+
+    private void line(double x1, double y1, double x2, double y2, double width) {
+        shapes.add(new Shape.Line(x1, y1, x2, y2, width, Ink.WEAK, ""));
+    }
+
+    private void text(double x, double y, Anchor anchor, String text) {
+        shapes.add(new Shape.Text(x, y, 2.6, anchor, text, Ink.WEAK));
+    }
+}

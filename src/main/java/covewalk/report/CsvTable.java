@@ -1,0 +1,73 @@
+package covewalk.report;
+
+import com.opencsv.CSVWriter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * A table by RFC 4180, its lines ending in CR LF, for spreadsheets: a text that a spreadsheet would run as a formula
+ * gets an apostrophe in front (OWASP, CSV injection), a number never does.
+ */
+final class CsvTable {
+
+    /** What starts a formula, the wide forms of East Asian keyboards among them; tab and line ends lead up to one. */
+    private static final String STARTS_A_FORMULA = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
+
+    private final StringWriter out = new StringWriter();
+    private final CSVWriter writer = new CSVWriter(out, ',', '"', '"', "\r\n");
+    private List<String> row = new ArrayList<>();
+
+    CsvTable text(String text) {
+        row.add(harmless(text));
+        return this;
+    }
+
+    /** Rounded to this many decimals, with a point. */
+    CsvTable number(double value, int decimals) {
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
+        row.add(rounded.toPlainString());
+        return this;
+    }
+
+    /** Cut to six decimals, not rounded: it is never overstated. */
+    CsvTable confidence(double value) {
+        row.add(BigDecimal.valueOf(value).setScale(6, RoundingMode.DOWN).toPlainString());
+        return this;
+    }
+
+    /** An empty cell where there is none. */
+    CsvTable number(OptionalDouble value, int decimals) {
+        if (value.isEmpty()) {
+            row.add("");
+            return this;
+        }
+        return number(value.getAsDouble(), decimals);
+    }
+
+    void endRow() {
+        writer.writeNext(row.toArray(String[]::new), false);
+        row = new ArrayList<>();
+    }
+
+    String written() {
+        try {
+            writer.flush();
+        } catch (IOException never) { // it writes to memory
+            throw new UncheckedIOException(never);
+        }
+        return out.toString();
+    }
+
+    private static String harmless(String text) {
+        String start = text.stripLeading();
+        boolean formula = !text.isEmpty() && STARTS_A_FORMULA.indexOf(text.charAt(0)) >= 0
+                || !start.isEmpty() && STARTS_A_FORMULA.indexOf(start.charAt(0)) >= 0;
+        return formula ? "'" + text : text;
+    }
+}

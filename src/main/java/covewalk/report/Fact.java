@@ -1,0 +1,5 @@
+package covewalk.report;
+
+/** A label and what stands beside it. */
+record Fact(String label, String text) {
+}

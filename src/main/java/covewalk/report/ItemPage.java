@@ -1,0 +1,96 @@
+package covewalk.report;
+
+import covewalk.plot.Svg;
+import covewalk.plot.VerdictMark;
+import covewalk.survey.Limits;
+import covewalk.survey.Reel;
+import covewalk.verdict.Fault;
+import covewalk.words.LabelRow;
+import covewalk.words.NoteWords;
+import covewalk.words.ReelWords;
+import covewalk.words.RuleWords;
+import covewalk.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * A punch item as it is printed.
+ *
+ * @param mark SVG of the verdict's mark
+ * @param where cove, height and feed
+ * @param measured figures
+ * @param todo what is suspected, what to check first, what to do
+ * @param reels names over the label columns
+ * @param claims what the makers' claims allow; may be empty
+ */
+record ItemPage(int number, String mark, String verdict, String place, String priority, String priorityReason,
+                List<Fact> where, List<Fact> measured, List<Fact> todo, List<String> reels, List<LabelRow> labels,
+                String claims, List<String> notes, List<String> cautions) {
+
+    /** Makes items for a page. */
+    static final class Maker {
+
+        private final Words words;
+        private final PunchWords punch;
+        private final ReelWords reelWords;
+        private final RuleWords rules;
+        private final NoteWords notes;
+
+        Maker(Words words) {
+            this.words = words;
+            this.punch = new PunchWords(words);
+            this.reelWords = new ReelWords(words);
+            this.rules = new RuleWords(words);
+            this.notes = new NoteWords(words);
+        }
+
+        ItemPage item(PunchItem item, Limits limits) {
+            Fault fault = item.fault();
+            return new ItemPage(item.number(), Svg.of(VerdictMark.of(fault.verdict(), Optional.of(fault.difference())).picture(words)),
+                    words.verdict(fault.verdict()), punch.place(item), punch.priority(item), punch.priorityReason(item),
+                    where(item), measured(fault, limits), todo(fault), item.reels().stream().map(Reel::id).toList(),
+                    labels(item), claims(item), notes.sentences(fault.notes()), punch.cautions(item));
+        }
+
+        private List<Fact> where(PunchItem item) {
+            List<Fact> facts = new ArrayList<>();
+            facts.add(fact("cove", punch.cove(item.cove())));
+            if (!punch.range(item.fault()).isEmpty()) {
+                facts.add(fact("range", punch.range(item.fault())));
+            }
+            facts.add(fact("height", punch.height(item.cove())));
+            facts.add(fact("feed", punch.feed(item)));
+            return facts;
+        }
+
+        private List<Fact> measured(Fault fault, Limits limits) {
+            return List.of(fact("difference", punch.measured(fault)),
+                    fact("limit", words.text("item.limit.steps", words.numbers().plain(fault.limitSteps(), 2), rules.setBy(limits))),
+                    fact("towards", punch.towards(fault)), fact("lux", punch.luxRatio(fault)),
+                    fact("confidence", punch.confidence(fault)));
+        }
+
+        private List<Fact> todo(Fault fault) {
+            return List.of(fact("suspected", words.suspicion(fault.hint())), fact("check", words.checkFirst(fault.hint())),
+                    fact("do", punch.toDo(fault)));
+        }
+
+        private Fact fact(String label, String text) {
+            return new Fact(words.text("item.label." + label), text);
+        }
+
+        private List<LabelRow> labels(PunchItem item) {
+            if (item.before().isEmpty()) {
+                return List.of();
+            }
+            return reelWords.sideBySide(item.before().get(), item.after().orElse(item.before().get()));
+        }
+
+        private String claims(PunchItem item) {
+            return Stream.of(item).filter(two -> two.reels().size() == 2)
+                    .map(two -> reelWords.claims(two.reels().get(0), two.reels().get(1))).findFirst().orElse("");
+        }
+    }
+}

@@ -1,0 +1,81 @@
+package covewalk.report;
+
+import covewalk.verdict.Difference;
+import covewalk.verdict.JudgedJoint;
+import covewalk.verdict.Settle;
+import covewalk.verdict.limit.Verdict;
+import covewalk.words.Shortened;
+import covewalk.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+
+/** The joints of a cove, a line each, in columns as wide as they need to be. */
+final class JointTable {
+
+    private static final String NONE = "-";
+    private static final int LONGEST_REEL = 8;
+
+    private final Words words;
+
+    JointTable(Words words) {
+        this.words = words;
+    }
+
+    List<String> lines(List<JudgedJoint> joints) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(head());
+        joints.forEach(joint -> rows.add(row(joint)));
+        int[] widths = new int[rows.get(0).size()];
+        rows.forEach(row -> {
+            for (int i = 0; i < widths.length; i++) {
+                widths[i] = Math.max(widths[i], PlainText.length(row.get(i)));
+            }
+        });
+        return rows.stream().map(row -> line(row, widths)).toList();
+    }
+
+    private List<String> head() {
+        return List.of("position", "reels", "steps", "uncertainty", "verdict", "confidence", "towards", "to-settle").stream()
+                .map(column -> words.text("table.column." + column)).toList();
+    }
+
+    private List<String> row(JudgedJoint joint) {
+        boolean read = joint.verdict() != Verdict.NOT_READ;
+        return List.of(words.numbers().metres(joint.positionM()), reels(joint),
+                measured(joint, difference -> words.numbers().steps(difference.steps())),
+                measured(joint, difference -> words.numbers().steps(difference.standardUncertaintySteps())),
+                words.verdict(joint.verdict()),
+                read ? words.numbers().confidence(joint.confidence().beyond()) + "/"
+                        + words.numbers().confidence(joint.confidence().within()) : NONE,
+                measured(joint, difference -> words.towards(difference.towards())), toSettle(joint.settle()));
+    }
+
+    private static String measured(JudgedJoint joint, Function<Difference, String> figure) {
+        return joint.difference().map(figure).orElse(NONE);
+    }
+
+    private static String reels(JudgedJoint joint) {
+        return String.join(" | ", joint.reels().stream()
+                .map(reel -> Shortened.of(PlainText.calm(reel), LONGEST_REEL)).toList());
+    }
+
+    private String toSettle(Settle settle) {
+        if (settle.readings().isEmpty()) {
+            return words.text("settle.short." + settle.whyNot().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        }
+        int readings = settle.readings().getAsInt();
+        return readings == 0 ? "" : words.text("settle.short.readings", words.numbers().fixed(readings, 0));
+    }
+
+    /** Position, steps and uncertainty to the right, so that their decimal marks stand below each other. */
+    private static String line(List<String> row, int[] widths) {
+        StringBuilder line = new StringBuilder();
+        for (int i = 0; i < widths.length; i++) {
+            boolean figure = i == 0 || i == 2 || i == 3;
+            line.append("  ").append(figure ? PlainText.right(row.get(i), widths[i]) : PlainText.left(row.get(i), widths[i]));
+        }
+        return line.toString().stripTrailing();
+    }
+}

@@ -1,0 +1,100 @@
+package covewalk.report;
+
+import covewalk.survey.Feed;
+import covewalk.survey.Limits;
+import covewalk.survey.Reel;
+import covewalk.verdict.Difference;
+import covewalk.verdict.Fault;
+import covewalk.words.Words;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/** The punch list as a table, one item a row. */
+final class PunchCsv {
+
+    private static final List<String> ITEM = List.of("item", "cove", "place", "kind", "verdict", "position_m",
+            "position_ft_in", "from_m", "to_m", "datum", "reel_before", "reel_after");
+    private static final List<String> LABEL = List.of("maker", "product", "nominal_cct", "bin", "lot", "serial", "made", "gtin");
+    private static final List<String> SUMS = List.of("steps", "standard_uncertainty_steps", "limit_steps", "limit_set_by",
+            "step_rule", "delta_cct_k", "delta_duv", "towards", "lux_ratio", "confidence_beyond", "confidence_within");
+    private static final List<String> ACTION = List.of("suspected", "check_first", "to_do", "readings_to_settle", "why_not",
+            "priority", "priority_reason", "height_m", "feed_at_m", "driver", "circuit", "cautions");
+
+    private final Words words;
+    private final PunchWords punch;
+    private final CsvTable table = new CsvTable();
+
+    PunchCsv(Words words) {
+        this.words = words;
+        this.punch = new PunchWords(words);
+    }
+
+    String of(PunchList list) {
+        Limits limits = list.judgement().survey().limits();
+        ITEM.forEach(table::text);
+        LABEL.forEach(field -> table.text("before_" + field));
+        LABEL.forEach(field -> table.text("after_" + field));
+        SUMS.forEach(table::text);
+        ACTION.forEach(table::text);
+        table.endRow();
+        for (PunchItem item : list.items()) {
+            place(item);
+            label(item.before());
+            label(item.after());
+            sums(item.fault(), limits);
+            action(item);
+            table.endRow();
+        }
+        return table.written();
+    }
+
+    private void place(PunchItem item) {
+        Fault fault = item.fault();
+        table.number(item.number(), 0).text(item.cove().id()).text(item.cove().place()).text(fault.kind().code())
+                .text(fault.verdict().code()).number(fault.positionM(), 3)
+                .text(words.numbers().feetInches(fault.positionM())).number(fault.fromM(), 3).number(fault.toM(), 3)
+                .text(item.cove().datum()).text(id(item.before())).text(id(item.after()));
+    }
+
+    private static String id(Optional<Reel> reel) {
+        return reel.map(Reel::id).orElse("");
+    }
+
+    private void label(Optional<Reel> reel) {
+        text(reel, Reel::maker).text(reel.map(Reel::product).orElse(""));
+        table.number(reel.filter(known -> known.nominalCct().isPresent())
+                .map(known -> OptionalDouble.of(known.nominalCct().getAsInt())).orElse(OptionalDouble.empty()), 0);
+        text(reel, Reel::bin);
+        text(reel, Reel::lot);
+        text(reel, Reel::serial);
+        text(reel, Reel::made);
+        text(reel, Reel::gtin);
+    }
+
+    private CsvTable text(Optional<Reel> reel, Function<Reel, String> field) {
+        return table.text(reel.map(field).orElse(""));
+    }
+
+    private void sums(Fault fault, Limits limits) {
+        Difference difference = fault.difference();
+        table.number(difference.steps(), 4).number(difference.standardUncertaintySteps(), 4).number(fault.limitSteps(), 4)
+                .text(limits.setBy()).text(limits.stepRule().code()).number(difference.deltaCctK(), 1)
+                .number(difference.deltaDuv(), 6).text(difference.towards().words()).number(difference.luxRatio(), 4)
+                .confidence(fault.confidence().beyond()).confidence(fault.confidence().within());
+    }
+
+    private void action(PunchItem item) {
+        Fault fault = item.fault();
+        Optional<Feed> feed = item.nearestFeed();
+        table.text(words.suspicion(fault.hint())).text(words.checkFirst(fault.hint())).text(punch.toDo(fault))
+                .number(fault.settle().readings().isPresent() ? OptionalDouble.of(fault.settle().readings().getAsInt())
+                        : OptionalDouble.empty(), 0)
+                .text(CheckJson.whyNot(fault.settle())).text(item.priority().code()).text(punch.priorityReason(item))
+                .number(item.cove().heightM(), 2)
+                .number(feed.map(noted -> OptionalDouble.of(noted.atM())).orElse(OptionalDouble.empty()), 3)
+                .text(feed.map(Feed::driver).orElse("")).text(feed.map(Feed::circuit).orElse(""))
+                .text(String.join(" ", punch.cautions(item)));
+    }
+}

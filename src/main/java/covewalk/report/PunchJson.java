@@ -1,0 +1,106 @@
+package covewalk.report;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import covewalk.survey.Feed;
+import covewalk.survey.LabelLine;
+import covewalk.survey.Limits;
+import covewalk.survey.Reel;
+import covewalk.survey.Survey;
+import covewalk.verdict.Difference;
+import covewalk.verdict.Fault;
+import covewalk.words.RuleWords;
+import covewalk.words.Words;
+import java.util.List;
+import java.util.Optional;
+
+/** The punch list as JSON: the items of the page and of the table. */
+final class PunchJson {
+
+    private final Words words;
+    private final PunchWords punch;
+
+    PunchJson(Words words) {
+        this.words = words;
+        this.punch = new PunchWords(words);
+    }
+
+    String of(PunchList list, List<String> warnings, String sealCode) {
+        Survey survey = list.judgement().survey();
+        Limits limits = survey.limits();
+        ObjectNode all = Json.object();
+        all.put("survey", survey.site().name());
+        all.put("visited", survey.visit().date().map(Object::toString).orElse(""));
+        all.set("neighbourSteps", Json.number(limits.neighbourSteps(), 4));
+        all.put("setBy", limits.setBy());
+        all.put("stepRule", limits.stepRule().code());
+        all.put("decisionRule", new RuleWords(words).decision(list.judgement()));
+        all.put("outcome", words.counts(list.judgement()));
+        ArrayNode items = all.putArray("items");
+        list.items().forEach(item -> items.add(item(item)));
+        all.set("warnings", Json.texts(warnings));
+        all.put("sealCode", sealCode);
+        return Json.text(all);
+    }
+
+    private ObjectNode item(PunchItem item) {
+        Fault fault = item.fault();
+        ObjectNode object = Json.object();
+        object.put("item", item.number());
+        object.put("cove", item.cove().id());
+        object.put("place", item.cove().place());
+        object.put("kind", fault.kind().code());
+        object.put("verdict", fault.verdict().code());
+        object.set("positionM", Json.number(fault.positionM(), 3));
+        object.put("positionFtIn", words.numbers().feetInches(fault.positionM()));
+        object.set("rangeM", Json.array().add(Json.number(fault.fromM(), 3)).add(Json.number(fault.toM(), 3)));
+        object.put("datum", item.cove().datum());
+        ArrayNode reels = object.putArray("reels");
+        item.reels().forEach(reel -> reels.add(reel(reel)));
+        sums(object, fault);
+        action(object, item);
+        return object;
+    }
+
+    private static ObjectNode reel(Reel reel) {
+        ObjectNode object = Json.object().put("id", reel.id());
+        for (LabelLine line : reel.label()) {
+            object.put(line.field(), line.text());
+        }
+        return object;
+    }
+
+    private static void sums(ObjectNode object, Fault fault) {
+        Difference difference = fault.difference();
+        object.set("steps", Json.number(difference.steps(), 4));
+        object.set("standardUncertaintySteps", Json.number(difference.standardUncertaintySteps(), 4));
+        object.set("limitSteps", Json.number(fault.limitSteps(), 4));
+        object.set("deltaCctK", Json.number(difference.deltaCctK(), 1));
+        object.set("deltaDuv", Json.number(difference.deltaDuv(), 6));
+        object.put("towards", difference.towards().words());
+        object.set("luxRatio", Json.number(difference.luxRatio(), 4));
+        object.set("confidenceBeyond", Json.confidence(fault.confidence().beyond()));
+        object.set("confidenceWithin", Json.confidence(fault.confidence().within()));
+    }
+
+    private void action(ObjectNode object, PunchItem item) {
+        Fault fault = item.fault();
+        object.put("suspected", words.suspicion(fault.hint()));
+        object.put("checkFirst", words.checkFirst(fault.hint()));
+        object.put("toDo", punch.toDo(fault));
+        object.set("readingsToSettle", Json.whole(fault.settle().readings()));
+        object.put("whyNot", CheckJson.whyNot(fault.settle()));
+        object.put("priority", item.priority().code());
+        object.put("priorityReason", punch.priorityReason(item));
+        object.set("heightM", Json.number(item.cove().heightM(), 2));
+        Optional<Feed> feed = item.nearestFeed();
+        object.set("feed", feed.map(PunchJson::feed).orElse(null));
+        object.set("cautions", Json.texts(punch.cautions(item)));
+    }
+
+    private static ObjectNode feed(Feed feed) {
+        ObjectNode object = Json.object();
+        object.set("atM", Json.number(feed.atM(), 3));
+        return object.put("driver", feed.driver()).put("circuit", feed.circuit());
+    }
+}

@@ -1,0 +1,136 @@
+package covewalk.report;
+
+import covewalk.survey.Cove;
+import covewalk.survey.Feed;
+import covewalk.survey.SetUp;
+import covewalk.verdict.Fault;
+import covewalk.verdict.FaultKind;
+import covewalk.verdict.Settle;
+import covewalk.verdict.limit.Verdict;
+import covewalk.words.Numbers;
+import covewalk.words.Shortened;
+import covewalk.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A punch item in sentences, the same on paper and in the files. */
+final class PunchWords {
+
+    private static final int LONGEST_NAME = 120;
+
+    private final Words words;
+    private final Numbers numbers;
+
+    PunchWords(Words words) {
+        this.words = words;
+        this.numbers = words.numbers();
+    }
+
+    /** As "Joint at 5.00 m (16 ft 4 3/4 in) from the west end". */
+    String place(PunchItem item) {
+        Fault fault = item.fault();
+        return words.text("item.place." + fault.kind().code(), numbers.metres(fault.positionM()),
+                numbers.feetInches(fault.positionM()), datum(item.cove()));
+    }
+
+    String datum(Cove cove) {
+        return cove.datum().isBlank() ? words.text("place.no-datum") : Shortened.of(cove.datum(), LONGEST_NAME);
+    }
+
+    /** As "cove C1, lobby, north side". */
+    String cove(Cove cove) {
+        String id = Shortened.of(cove.id(), LONGEST_NAME);
+        return cove.place().isBlank() ? words.text("item.cove.unnamed", id)
+                : words.text("item.cove", id, Shortened.of(cove.place(), LONGEST_NAME));
+    }
+
+    /** Where it may lie, for what has a range; else nothing. */
+    String range(Fault fault) {
+        return fault.toM() - fault.fromM() < 0.005 ? ""
+                : words.text("item.range", numbers.fixed(fault.fromM(), 2), numbers.metres(fault.toM()),
+                        numbers.feetInches(fault.fromM()), numbers.feetInches(fault.toM()));
+    }
+
+    /** As "3.40 steps, standard uncertainty 0.22". */
+    String measured(Fault fault) {
+        return words.text("item.measured", numbers.steps(fault.difference().steps()),
+                numbers.steps(fault.difference().standardUncertaintySteps()));
+    }
+
+    /** As "the far side is warmer, pinker". */
+    String towards(Fault fault) {
+        return words.text("item.towards." + fault.kind().code(), words.towards(fault.difference().towards()));
+    }
+
+    String confidence(Fault fault) {
+        return words.text("item.confidence", numbers.confidence(fault.confidence().beyond()),
+                numbers.confidence(fault.confidence().within()));
+    }
+
+    /** Lux on the far side over lux on the datum's side; says so where it was not measured. */
+    String luxRatio(Fault fault) {
+        return fault.difference().luxRatio().isEmpty() ? words.text("item.no-lux")
+                : numbers.fixed(fault.difference().luxRatio().getAsDouble(), 2);
+    }
+
+    /** What to do: put right what is beyond, read again what is unsettled, or agree where reading does not help. */
+    String toDo(Fault fault) {
+        if (fault.verdict() == Verdict.BEYOND) {
+            return words.text("item.do." + fault.kind().code());
+        }
+        Settle settle = fault.settle();
+        if (settle.readings().isEmpty()) {
+            return words.text("item.agree", words.toSettle(settle));
+        }
+        boolean oneSided = fault.kind() == FaultKind.OFF_TARGET || fault.kind() == FaultKind.LONE_STATION;
+        int readings = Math.max(1, settle.readings().getAsInt());
+        return words.text("item.read-again", words.count(oneSided ? "settle.here" : "settle.readings", readings));
+    }
+
+    String priority(PunchItem item) {
+        return words.text("priority." + item.priority().code());
+    }
+
+    String priorityReason(PunchItem item) {
+        return words.text("priority." + item.priority().code() + ".why",
+                numbers.fixed(item.fault().difference().steps() / item.fault().limitSteps(), 1));
+    }
+
+    String height(Cove cove) {
+        if (cove.heightM().isEmpty()) {
+            return words.text("item.height-unknown");
+        }
+        double height = cove.heightM().getAsDouble();
+        return words.text("item.height", numbers.metres(height), numbers.feetInches(Math.max(0, height)));
+    }
+
+    String feed(PunchItem item) {
+        return item.nearestFeed().map(this::feed).orElseGet(() -> words.text("item.no-feed"));
+    }
+
+    private String feed(Feed feed) {
+        return words.text("item.feed", numbers.metres(feed.atM()), noted(feed.driver()), noted(feed.circuit()));
+    }
+
+    private String noted(String text) {
+        return text.isBlank() ? words.text("reel.not-noted") : Shortened.of(text, LONGEST_NAME);
+    }
+
+    /** The cautions that apply here, in short; the box of cautions says more. */
+    List<String> cautions(PunchItem item) {
+        List<String> cautions = new ArrayList<>();
+        if (item.atHeight()) {
+            cautions.add(words.text(item.cove().heightM().isEmpty() ? "item.caution.unknown-height" : "item.caution.height"));
+        }
+        if (item.touchesWiring()) {
+            cautions.add(words.text("item.caution.electrical"));
+        }
+        return cautions;
+    }
+
+    /** As "Meter name, serial 123, calibration due 2027-03-01". */
+    String meter(SetUp setUp) {
+        return words.text("page.meter.line", noted(setUp.meter()), noted(setUp.serial()),
+                setUp.calibrationDue().map(Object::toString).orElseGet(() -> words.text("reel.not-noted")));
+    }
+}

@@ -1,0 +1,68 @@
+package covewalk.words;
+
+import java.math.RoundingMode;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
+
+/** Numbers and lengths as people read them, with the decimal mark of a language. */
+public final class Numbers {
+
+    private static final double INCHES_PER_M = 1 / 0.0254; // exact, by the international yard of 1959
+    private static final int QUARTERS_PER_FOOT = 48;
+    private static final String[] QUARTERS = {"", " 1/4", " 1/2", " 3/4"};
+
+    private final DecimalFormatSymbols symbols;
+
+    Numbers(Locale locale) {
+        symbols = DecimalFormatSymbols.getInstance(locale);
+        symbols.setMinusSign('\u2212');
+    }
+
+    /** With exactly this many decimals; zero never has a sign. */
+    public String fixed(double value, int decimals) {
+        String digits = format("0" + (decimals == 0 ? "" : "." + "0".repeat(decimals)), RoundingMode.HALF_EVEN).format(value);
+        boolean zero = digits.chars().noneMatch(c -> c >= '1' && c <= '9');
+        return zero && digits.startsWith("\u2212") ? digits.substring(1) : digits;
+    }
+
+    /** With at most this many decimals, none of them an idle zero. */
+    public String plain(double value, int mostDecimals) {
+        return format("0" + (mostDecimals == 0 ? "" : "." + "#".repeat(mostDecimals)), RoundingMode.HALF_EVEN).format(value);
+    }
+
+    /** Steps, to two decimals. */
+    public String steps(double steps) {
+        return fixed(steps, 2);
+    }
+
+    /** A position or length, as in "5.00 m". */
+    public String metres(double m) {
+        return fixed(m, 2) + " m";
+    }
+
+    /** The same to the nearest quarter inch, as on a tape measure: "16 ft 4 3/4 in". Of positions from 0 up. */
+    public String feetInches(double m) {
+        long quarters = Math.round(m * INCHES_PER_M * 4);
+        long inches = quarters % QUARTERS_PER_FOOT / 4;
+        String fraction = QUARTERS[(int) (quarters % 4)];
+        String inch = inches == 0 && !fraction.isEmpty() ? fraction.substring(1) : inches + fraction;
+        return quarters / QUARTERS_PER_FOOT + " ft " + inch + " in";
+    }
+
+    /** A share as percent, as in "5 %". */
+    public String percent(double share) {
+        return plain(share * 100, 2) + " %";
+    }
+
+    /** A confidence to three decimals, cut and not rounded: it is never overstated, and 1 is never reached. */
+    public String confidence(double value) {
+        return format("0.000", RoundingMode.DOWN).format(Math.min(value, 0.999));
+    }
+
+    private DecimalFormat format(String pattern, RoundingMode rounding) {
+        DecimalFormat format = new DecimalFormat(pattern, symbols);
+        format.setRoundingMode(rounding);
+        return format;
+    }
+}
