@@ -90,6 +90,9 @@ final class ImportCommand implements Callable<Integer> {
         new Warnings(result.warnings()).print(terminal.err());
         tell(result.questions());
         tell(result.refusals());
+        if (result.refused() && result.rows() == 0) {
+            return ExitCode.NOT_DONE;
+        }
         terminal.out().println(Sentences.of("imported", Integer.toString(result.rows()), Integer.toString(result.kept()),
                 Integer.toString(result.alreadyThere()), Integer.toString(result.setAside().size())));
         return code(result);

@@ -44,7 +44,7 @@ final class ReportCommand implements Callable<Integer> {
         String seal = new Sealing(terminal).seal(survey.folder());
         List<Path> written = write(judged, seal);
         judged.warnings().print(terminal.err());
-        written.forEach(file -> terminal.out().println(Sentences.of("report.written", file.getFileName().toString())));
+        written.forEach(file -> terminal.out().println(Sentences.of("report.written", out.resolve(file.getFileName()).toString())));
         if (!seal.isEmpty()) {
             terminal.out().println(Sentences.of("report.sealed", seal));
         }

@@ -3,6 +3,7 @@ package covewalk.cli;
 import covewalk.survey.Problem;
 import covewalk.survey.file.ReadSurvey;
 import covewalk.survey.file.SurveyFolder;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Parameters;
@@ -19,6 +20,9 @@ final class SurveyArgument {
 
     /** The survey with its readings; where something in it cannot be, all that is wrong with it is told. */
     ReadSurvey read(Terminal terminal) throws Exception {
+        if (Files.isRegularFile(folder)) {
+            throw CannotBeDone.because(Sentences.of("survey.is-file", folder.getFileName().toString()));
+        }
         ReadSurvey survey = Progress.during(Sentences.of("reading-survey"), terminal, () -> SurveyFolder.at(folder).read());
         if (survey.refused()) {
             List<Problem> refusals = survey.problems().stream().filter(Problem::refused).toList();

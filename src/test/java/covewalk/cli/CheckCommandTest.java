@@ -119,7 +119,7 @@ class CheckCommandTest {
     void aFileGivenAsFolderIsToldLikewise() throws IOException {
         Path file = Files.writeString(folder.resolve("survey.json"), "{}");
         Run run = FrontDoor.run("check", file.toString());
-        assertEquals("There is no such folder. Give the folder of a survey.\n", run.err());
+        assertEquals("survey.json is a file. Give the folder of a survey.\n", run.err());
         assertEquals(2, run.code());
     }
 

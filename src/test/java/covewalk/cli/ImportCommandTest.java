@@ -144,6 +144,7 @@ class ImportCommandTest {
     void withoutPositionsItSaysHowToGiveThem() {
         Run run = add("--cove", "C1");
         assertTrue(run.err().contains("--start") && run.err().contains("--positions"), run.err());
+        assertEquals("", run.out());
         assertEquals(2, run.code());
     }
 

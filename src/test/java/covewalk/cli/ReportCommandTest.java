@@ -32,11 +32,11 @@ class ReportCommandTest {
     }
 
     @Test
-    void writesThePunchListAndSaysWhichFilesThatAre() throws IOException {
+    void writesThePunchListAndSaysWhere() throws IOException {
         Run run = report();
         assertEquals(List.of("punch-list.csv", "punch-list.html", "punch-list.json"), SmallSurvey.files(out), run.err());
         for (String file : SmallSurvey.files(out)) {
-            assertTrue(run.out().contains("Wrote " + file + "\n"), run.out());
+            assertTrue(run.out().contains("Wrote " + out.resolve(file) + "\n"), run.out());
         }
         assertEquals("1 beyond, 0 unsettled, 1 within, 0 not read", run.lastLine());
         assertEquals(1, run.code());
