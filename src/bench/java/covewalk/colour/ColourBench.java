@@ -24,7 +24,7 @@ import org.openjdk.jmh.infra.Blackhole;
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
-@Fork(2)
+@Fork(value = 2, jvmArgs = "-XX:+UseSerialGC") // one thread for all, so that a busy machine disturbs less
 public class ColourBench {
 
     private static final int N = 1 << 15;
