@@ -14,6 +14,8 @@ final class CellNumber {
     private static final Pattern WITH_UNIT = Pattern.compile("([-+\u2212]?[\\d.,]+(?:[eE][-+]?\\d+)?)[\\s\u00a0\u202f]*(\\D*)");
     private static final Pattern GROUPS = Pattern.compile("[-+\u2212]?\\d{1,3}(?:[.,]\\d{3})+(?:[.,]\\d+)?");
 
+    private static final int LONGEST = 60;
+
     /** What meters write in the place of a number, in small letters (common practice, no source). */
     private static final Set<String> MARKS = Set.of("over", "under", "n/a", "na", "n.a.", "ol", "o.l.", "ovr", "unr", "nan",
             "err", "error", "e", "low", "high", "out of range", "over range", "under range", "inf", "+inf", "-inf", "null", "none");
@@ -34,6 +36,9 @@ final class CellNumber {
      * @param unit the unit the column is in; a cell may repeat it, and no other
      */
     static Optional<Typed> read(String cell, DecimalMark mark, MeterUnit unit) {
+        if (cell.length() > LONGEST) {
+            return Optional.empty();
+        }
         Matcher parts = WITH_UNIT.matcher(THOUSANDS.matcher(cell.strip()).replaceAll(""));
         if (!parts.matches() || !agrees(parts.group(2).strip(), unit)) {
             return Optional.empty();

@@ -15,12 +15,17 @@ import java.util.regex.Pattern;
  */
 record HeaderName(String name, Optional<MeterUnit> unit) {
 
+    /** Longer titles are no titles, and would only cost time. */
+    private static final int LONGEST = 100;
     private static final Pattern PRIMES = Pattern.compile("[\u2018\u2019\u201b\u2032\u02b9\u02bc`\u00b4\uff07]");
     private static final Pattern BRACKETED = Pattern.compile("(.*\\S)\\s*[\\[({]([^\\[({]*)[\\])}]");
     private static final Pattern AFTER_STROKE = Pattern.compile("(.*?\\S)\\s*/\\s*(\\S+)");
     private static final Pattern CHANCE = Pattern.compile("[\\s_\\-.,:()\\[\\]{}*\"\u30fb]");
 
     static HeaderName of(String title) {
+        if (title.length() > LONGEST) {
+            return new HeaderName("", Optional.empty());
+        }
         String text = Normalizer.normalize(PRIMES.matcher(title.strip()).replaceAll("'"), Normalizer.Form.NFKC);
         return split(BRACKETED, text).or(() -> split(AFTER_STROKE, text))
                 .orElseGet(() -> new HeaderName(plain(text), Optional.empty()));

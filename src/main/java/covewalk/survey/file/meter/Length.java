@@ -14,6 +14,7 @@ final class Length {
     private static final Pattern FEET_AND_INCHES = Pattern.compile(
             "(\\d+)\\s*(?:'|ft)\\s*-?\\s*(?:(\\d+(?:[.,]\\d+)?)?\\s*(?:(\\d+)\\s*/\\s*(\\d+))?\\s*(?:\"|''|in))?");
     private static final Pattern WITH_UNIT = Pattern.compile("(.*[\\d.,])\\s*([a-z'\"]*)");
+    private static final int LONGEST = 60;
     /** Positions on site are known to a millimetre at best. */
     private static final int DECIMALS = 3;
 
@@ -26,6 +27,9 @@ final class Length {
      * @param unit what a number without a unit is in
      */
     static Optional<Typed> metres(String written, DecimalMark mark, MeterUnit unit) {
+        if (written.length() > LONGEST) {
+            return Optional.empty();
+        }
         String text = written.strip().replaceAll("[\u2032\u2019\u2018`\u00b4]", "'").replaceAll("[\u2033\u201d]", "\"").replace('\u00a0', ' ');
         Matcher feet = FEET_AND_INCHES.matcher(text);
         if (feet.matches()) {

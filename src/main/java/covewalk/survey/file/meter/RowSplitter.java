@@ -84,7 +84,7 @@ final class RowSplitter {
         while (at < text.length() && text.charAt(at) != separator && !isLineEnd(text.charAt(at))) {
             at++;
         }
-        keep(text.substring(from, at));
+        keep(from, at, false);
     }
 
     private boolean quotedCell() {
@@ -96,7 +96,7 @@ final class RowSplitter {
         at = close + 1;
         boolean ends = at >= text.length() || text.charAt(at) == separator || isLineEnd(text.charAt(at));
         if (ends) {
-            keep(text.substring(from, close).replace("\"\"", "\""));
+            keep(from, close, true);
         }
         return ends;
     }
@@ -116,9 +116,10 @@ final class RowSplitter {
         return -1;
     }
 
-    private void keep(String cell) {
+    private void keep(int from, int to, boolean quoted) {
         if (cells.size() < MOST_CELLS) {
-            cells.add(cell.strip());
+            String cell = text.substring(from, to).strip();
+            cells.add(quoted ? cell.replace("\"\"", "\"") : cell);
         }
     }
 

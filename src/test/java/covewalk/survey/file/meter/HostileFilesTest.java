@@ -33,9 +33,9 @@ class HostileFilesTest {
     }
 
     @Test
-    void setsAsideALineOfTenMillionCells() throws IOException {
+    void setsAsideALineOfAMillionCells() throws IOException {
         assertEquals("walk.csv:3: The row has more than 1000 cells, which no table of readings has.",
-                only("CCT,Duv\n2712,0.0012\n" + "1,".repeat(10_000_000) + "\n2712,0.0012\n", 2));
+                only("CCT,Duv\n2712,0.0012\n" + "1,".repeat(1_000_000) + "\n2712,0.0012\n", 2));
     }
 
     @Test
