@@ -59,19 +59,18 @@ public final class Profile {
     }
 
     private Picture picture() {
-        lane(3 + LANE / 2, true, "profile.along");
-        lane(HEIGHT - 3 - LANE / 2, false, "profile.across");
+        String steps = words.numbers().plain(reach, 0);
+        lane(4 + LANE / 2, true, words.text("profile.along", steps));
+        lane(HEIGHT - 0.5 - LANE / 2, false, words.text("profile.across", steps));
         return new Picture(WIDTH, HEIGHT, words.text("profile.says", Shortened.of(cove.cove().id(), 40)), shapes);
     }
 
     private void lane(double middle, boolean along, String caption) {
-        text(LEFT, middle - LANE / 2 - 0.5, Anchor.START, words.text(caption));
+        text(LEFT, middle - LANE / 2 - 1, caption);
         line(LEFT, middle, scale.right(), middle, 0.15);
         for (int sign : new int[] {-1, 1}) {
             double y = middle - sign * LANE / 2;
             line(LEFT, y, scale.right(), y, 0.1);
-            text(scale.right(), sign > 0 ? y - 0.5 : y + 2.6, Anchor.END, words.text("profile.steps",
-                    words.numbers().plain(sign * reach, 0)));
         }
         mean.stretches().forEach(stretch -> stretch(stretch, middle, along));
     }
@@ -112,7 +111,7 @@ public final class Profile {
         shapes.add(new Shape.Line(x1, y1, x2, y2, width, Ink.WEAK, ""));
     }
 
-    private void text(double x, double y, Anchor anchor, String text) {
-        shapes.add(new Shape.Text(x, y, 2.6, anchor, text, Ink.WEAK));
+    private void text(double x, double y, String text) {
+        shapes.add(new Shape.Text(x, y, 2.6, Anchor.START, text, Ink.WEAK));
     }
 }

@@ -4,6 +4,7 @@ import covewalk.plot.Paint.Ink;
 import covewalk.plot.Shape.Anchor;
 import covewalk.survey.Placement;
 import covewalk.verdict.CoveJudgement;
+import covewalk.verdict.FaultKind;
 import covewalk.verdict.stretch.Station;
 import covewalk.words.Shortened;
 import covewalk.words.Words;
@@ -18,7 +19,6 @@ import java.util.List;
 public final class Strip {
 
     private static final double WIDTH = 180;
-    private static final double HEIGHT = 50;
     private static final double MARGIN = 5;
     private static final double SCALE_Y = 8;
     private static final double REELS_Y = 11;
@@ -46,11 +46,17 @@ public final class Strip {
         strip.shapes.addAll(ColourBand.of(cove, words, strip.scale, BAND_Y, BAND_HEIGHT));
         strip.stations();
         strip.shapes.addAll(new JointMarks(cove, words, strip.scale, BAND_Y, JOINTS_Y).shapes());
-        return new Picture(WIDTH, HEIGHT, words.text("strip.says", Shortened.of(cove.cove().id(), 40)), strip.shapes);
+        return new Picture(WIDTH, strip.height(), words.text("strip.says", Shortened.of(cove.cove().id(), 40)), strip.shapes);
+    }
+
+    /** As much as there is to draw below the band. */
+    private double height() {
+        boolean brackets = cove.faults().stream().anyMatch(fault -> fault.kind() != FaultKind.JOINT);
+        return brackets ? JOINTS_Y + 15 : JOINTS_Y + (cove.joints().isEmpty() ? -4 : 10);
     }
 
     private void positions() {
-        String datum = cove.cove().datum().isBlank() ? words.text("strip.datum-unnamed") : Shortened.of(cove.cove().datum(), 80);
+        String datum = cove.cove().datum().isBlank() ? words.text("place.no-datum") : Shortened.of(cove.cove().datum(), 80);
         text(MARGIN, 3, 3, Anchor.START, words.text("strip.datum", datum), Ink.STRONG);
         line(MARGIN, SCALE_Y, scale.right(), SCALE_Y, 0.25, Ink.WEAK, "");
         for (double at : scale.ticksM()) {

@@ -17,6 +17,7 @@ import covewalk.verdict.limit.Verdict;
 import covewalk.verdict.stretch.Stretch;
 import covewalk.words.NoteWords;
 import covewalk.words.Numbers;
+import covewalk.words.Shortened;
 import covewalk.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,7 +34,7 @@ record CovePage(String title, String stepsBy, List<String> pictures, List<JointR
                 List<String> notes) {
 
     /** A joint: its mark stands between the cells of what it is and those of what was measured. */
-    record JointRow(String position, String reels, String mark, String verdict, List<String> figures, String towards,
+    record JointRow(String position, String feet, String reels, String mark, String verdict, List<String> figures, String towards,
                     String toSettle) {
     }
 
@@ -41,6 +42,7 @@ record CovePage(String title, String stepsBy, List<String> pictures, List<JointR
     static final class Maker {
 
         private static final String NONE = "–";
+        private static final int LONGEST_REEL = 20;
 
         private final Words words;
         private final Numbers numbers;
@@ -65,8 +67,8 @@ record CovePage(String title, String stepsBy, List<String> pictures, List<JointR
 
         private JointRow joint(JudgedJoint joint) {
             boolean read = joint.verdict() != Verdict.NOT_READ;
-            return new JointRow(words.text("cove.position", numbers.metres(joint.positionM()), numbers.feetInches(joint.positionM())),
-                    String.join(" | ", joint.reels()), Svg.of(VerdictMark.of(joint.verdict(), joint.difference()).picture(words)),
+            return new JointRow(numbers.metres(joint.positionM()), numbers.feetInches(joint.positionM()),
+                    String.join(" | ", joint.reels().stream().map(reel -> Shortened.of(reel, LONGEST_REEL)).toList()), Svg.of(VerdictMark.of(joint.verdict(), joint.difference()).picture(words)),
                     words.verdict(joint.verdict()),
                     List.of(figure(joint, difference -> numbers.steps(difference.steps())),
                             figure(joint, difference -> numbers.steps(difference.standardUncertaintySteps())),
@@ -75,7 +77,7 @@ record CovePage(String title, String stepsBy, List<String> pictures, List<JointR
                             figure(joint, difference -> difference.luxRatio().isPresent()
                                     ? numbers.fixed(difference.luxRatio().getAsDouble(), 2) : NONE),
                             numbers.fixed(joint.rounds(), 0)),
-                    figure(joint, difference -> words.towards(difference.towards())), words.toSettle(joint.settle()));
+                    figure(joint, difference -> words.towards(difference.towards())), words.toSettleInShort(joint.settle()));
         }
 
         private static String figure(JudgedJoint joint, Function<Difference, String> figure) {
@@ -87,7 +89,7 @@ record CovePage(String title, String stepsBy, List<String> pictures, List<JointR
             ColourTemperature temperature = ColourTemperature.of(middle);
             boolean white = temperature instanceof CctDuv;
             double slope = plane.steps(stretch.line().uPerM(), stretch.line().vPerM());
-            return List.of(numbers.fixed(stretch.fromM(), 2), numbers.fixed(stretch.toM(), 2), stretch.placement().reel(),
+            return List.of(numbers.fixed(stretch.fromM(), 2), numbers.fixed(stretch.toM(), 2), Shortened.of(stretch.placement().reel(), LONGEST_REEL),
                     numbers.fixed(middle.u(), 4), numbers.fixed(middle.v(), 4),
                     white ? numbers.fixed(((CctDuv) temperature).cctK(), 0) : NONE,
                     white ? numbers.fixed(((CctDuv) temperature).duv(), 4) : NONE,

@@ -3,14 +3,13 @@ package covewalk.report;
 import covewalk.plot.Svg;
 import covewalk.plot.VerdictMark;
 import covewalk.survey.Limits;
-import covewalk.survey.Reel;
 import covewalk.verdict.Fault;
 import covewalk.words.LabelRow;
 import covewalk.words.NoteWords;
 import covewalk.words.ReelWords;
 import covewalk.words.RuleWords;
+import covewalk.words.Shortened;
 import covewalk.words.Words;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -19,18 +18,20 @@ import java.util.stream.Stream;
  * A punch item as it is printed.
  *
  * @param mark SVG of the verdict's mark
- * @param where cove, height and feed
+ * @param where cove, datum, range, height and feed
  * @param measured figures
  * @param todo what is suspected, what to check first, what to do
  * @param reels names over the label columns
  * @param claims what the makers' claims allow; may be empty
  */
 record ItemPage(int number, String mark, String verdict, String place, String priority, String priorityReason,
-                List<Fact> where, List<Fact> measured, List<Fact> todo, List<String> reels, List<LabelRow> labels,
+                List<String> where, List<Fact> measured, List<Fact> todo, List<String> reels, List<LabelRow> labels,
                 String claims, List<String> notes, List<String> cautions) {
 
     /** Makes items for a page. */
     static final class Maker {
+
+        private static final int LONGEST = 60;
 
         private final Words words;
         private final PunchWords punch;
@@ -50,19 +51,14 @@ record ItemPage(int number, String mark, String verdict, String place, String pr
             Fault fault = item.fault();
             return new ItemPage(item.number(), Svg.of(VerdictMark.of(fault.verdict(), Optional.of(fault.difference())).picture(words)),
                     words.verdict(fault.verdict()), punch.place(item), punch.priority(item), punch.priorityReason(item),
-                    where(item), measured(fault, limits), todo(fault), item.reels().stream().map(Reel::id).toList(),
+                    where(item), measured(fault, limits), todo(fault), item.reels().stream().map(reel -> Shortened.of(reel.id(), LONGEST)).toList(),
                     labels(item), claims(item), notes.sentences(fault.notes()), punch.cautions(item));
         }
 
-        private List<Fact> where(PunchItem item) {
-            List<Fact> facts = new ArrayList<>();
-            facts.add(fact("cove", punch.cove(item.cove())));
-            if (!punch.range(item.fault()).isEmpty()) {
-                facts.add(fact("range", punch.range(item.fault())));
-            }
-            facts.add(fact("height", punch.height(item.cove())));
-            facts.add(fact("feed", punch.feed(item)));
-            return facts;
+        private List<String> where(PunchItem item) {
+            return Stream.of(punch.cove(item.cove()), words.text("item.datum", punch.datum(item.cove())),
+                    punch.range(item.fault()), punch.height(item.cove()), punch.feed(item))
+                    .filter(part -> !part.isEmpty()).toList();
         }
 
         private List<Fact> measured(Fault fault, Limits limits) {
@@ -85,7 +81,9 @@ record ItemPage(int number, String mark, String verdict, String place, String pr
             if (item.before().isEmpty()) {
                 return List.of();
             }
-            return reelWords.sideBySide(item.before().get(), item.after().orElse(item.before().get()));
+            return reelWords.sideBySide(item.before().get(), item.after().orElse(item.before().get())).stream()
+                    .map(row -> new LabelRow(row.field(), Shortened.of(row.before(), LONGEST), Shortened.of(row.after(), LONGEST),
+                            row.differs())).toList();
         }
 
         private String claims(PunchItem item) {

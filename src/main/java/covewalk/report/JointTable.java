@@ -2,13 +2,11 @@ package covewalk.report;
 
 import covewalk.verdict.Difference;
 import covewalk.verdict.JudgedJoint;
-import covewalk.verdict.Settle;
 import covewalk.verdict.limit.Verdict;
 import covewalk.words.Shortened;
 import covewalk.words.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
 
 /** The joints of a cove, a line each, in columns as wide as they need to be. */
@@ -49,7 +47,7 @@ final class JointTable {
                 words.verdict(joint.verdict()),
                 read ? words.numbers().confidence(joint.confidence().beyond()) + "/"
                         + words.numbers().confidence(joint.confidence().within()) : NONE,
-                measured(joint, difference -> words.towards(difference.towards())), toSettle(joint.settle()));
+                measured(joint, difference -> words.towards(difference.towards())), words.toSettleInShort(joint.settle()));
     }
 
     private static String measured(JudgedJoint joint, Function<Difference, String> figure) {
@@ -59,14 +57,6 @@ final class JointTable {
     private static String reels(JudgedJoint joint) {
         return String.join(" | ", joint.reels().stream()
                 .map(reel -> Shortened.of(PlainText.calm(reel), LONGEST_REEL)).toList());
-    }
-
-    private String toSettle(Settle settle) {
-        if (settle.readings().isEmpty()) {
-            return words.text("settle.short." + settle.whyNot().name().toLowerCase(Locale.ROOT).replace('_', '-'));
-        }
-        int readings = settle.readings().getAsInt();
-        return readings == 0 ? "" : words.text("settle.short.readings", words.numbers().fixed(readings, 0));
     }
 
     /** Position, steps and uncertainty to the right, so that their decimal marks stand below each other. */

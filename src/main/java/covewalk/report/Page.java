@@ -39,7 +39,7 @@ record Page(Words words, String title, List<Fact> facts, List<Count> counts, Lis
     }
 
     /** One of the worst items, with its number to look it up by. */
-    record Worst(int item, String text) {
+    record Worst(int item, String label, String text) {
     }
 
     String language() {
@@ -109,7 +109,10 @@ record Page(Words words, String title, List<Fact> facts, List<Count> counts, Lis
 
     private static List<Worst> worst(PunchList list, Words words) {
         PunchWords punch = new PunchWords(words);
-        return list.worst(WORST).stream().map(item -> new Worst(item.number(), words.text("page.worst", punch.place(item),
-                punch.cove(item.cove()), punch.measured(item.fault()), words.verdict(item.fault().verdict())))).toList();
+        return list.worst(WORST).stream().map(item -> new Worst(item.number(), words.text("page.item", words.numbers().fixed(item.number(), 0)), words.text("page.worst",
+                words.text("item.steps", words.numbers().steps(item.fault().difference().steps())),
+                words.verdict(item.fault().verdict()),
+                words.numbers().steps(item.fault().difference().standardUncertaintySteps()), punch.place(item),
+                punch.cove(item.cove())))).toList();
     }
 }

@@ -26,18 +26,18 @@ final class PunchWords {
         this.numbers = words.numbers();
     }
 
-    /** As "Joint at 5.00 m (16 ft 4 3/4 in) from the west end". */
+    /** As "Joint at 5.00 m (16 ft 4 3/4 in)". */
     String place(PunchItem item) {
         Fault fault = item.fault();
         return words.text("item.place." + fault.kind().code(), numbers.metres(fault.positionM()),
-                numbers.feetInches(fault.positionM()), datum(item.cove()));
+                numbers.feetInches(fault.positionM()));
     }
 
     String datum(Cove cove) {
         return cove.datum().isBlank() ? words.text("place.no-datum") : Shortened.of(cove.datum(), LONGEST_NAME);
     }
 
-    /** As "cove C1, lobby, north side". */
+    /** As "Cove C1, lobby, north side". */
     String cove(Cove cove) {
         String id = Shortened.of(cove.id(), LONGEST_NAME);
         return cove.place().isBlank() ? words.text("item.cove.unnamed", id)

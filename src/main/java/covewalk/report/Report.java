@@ -49,7 +49,7 @@ public final class Report {
     }
 
     private static Path replace(Path file, String text) throws IOException {
-        Path half = Files.createTempFile(file.toAbsolutePath().getParent(), "." + file.getFileName(), ".part");
+        Path half = file.resolveSibling("." + file.getFileName() + ".part");
         try {
             Files.write(half, text.getBytes(StandardCharsets.UTF_8));
             return Files.move(half, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);

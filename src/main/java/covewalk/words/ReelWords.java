@@ -13,6 +13,9 @@ public final class ReelWords {
     private static final List<String> FIELDS =
             List.of("maker", "product", "nominalCct", "bin", "lot", "serial", "made", "gtin");
 
+    /** Every reel has its own, so that a difference says nothing. */
+    private static final String OWN = "serial";
+
     private final Words words;
 
     public ReelWords(Words words) {
@@ -33,7 +36,7 @@ public final class ReelWords {
             String first = text(before, field);
             String second = text(after, field);
             if (!first.isEmpty() || !second.isEmpty()) {
-                boolean differs = !first.isEmpty() && !second.isEmpty() && !first.equals(second);
+                boolean differs = !field.equals(OWN) && !first.isEmpty() && !second.isEmpty() && !first.equals(second);
                 rows.add(new LabelRow(field(field), noted(first), noted(second), differs));
             }
         }

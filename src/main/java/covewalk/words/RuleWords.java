@@ -9,6 +9,8 @@ import java.util.stream.Collectors;
 /** The limit and the decision rule in words: a verdict is worth no more than the rule printed beside it. */
 public final class RuleWords {
 
+    private static final int LONGEST = 200;
+
     private final Words words;
 
     public RuleWords(Words words) {
@@ -25,7 +27,7 @@ public final class RuleWords {
 
     /** Who set the limit; nobody but the inspector where no clause is named. */
     public String setBy(Limits limits) {
-        return limits.setBy().isBlank() ? words.text("limit.by-inspector") : words.text("limit.by", limits.setBy());
+        return limits.setBy().isBlank() ? words.text("limit.by-inspector") : words.text("limit.by", Shortened.of(limits.setBy(), LONGEST));
     }
 
     /** The decision rule in one sentence: the steps, the error rate and what it is kept for, and the method. */

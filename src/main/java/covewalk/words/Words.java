@@ -86,6 +86,15 @@ public final class Words {
         return readings == 0 ? "" : count("settle.readings", readings);
     }
 
+    /** The same for a column of a table, as in "+6 a side". */
+    public String toSettleInShort(Settle settle) {
+        if (settle.readings().isEmpty()) {
+            return text("settle.short." + settle.whyNot().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        }
+        int readings = settle.readings().getAsInt();
+        return readings == 0 ? "" : text("settle.short.readings", numbers.fixed(readings, 0));
+    }
+
     /** How many places are beyond, unsettled, within and not read. */
     public String counts(Judgement judgement) {
         return text("counts", whole(judgement, Verdict.BEYOND), whole(judgement, Verdict.UNSETTLED),

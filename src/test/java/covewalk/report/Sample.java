@@ -124,7 +124,7 @@ public final class Sample {
                 stretch(cove, 2, 10, 12.75, 0.0005, -0.0018, 0), stretch(cove, 2, 12.75, 15, -0.0030, -0.0042, 0.0003));
         Difference first = difference(stretches.get(0), stretches.get(1), 3.4039, 0.2214, -31, -0.0026, OptionalDouble.of(0.97));
         Difference second = difference(stretches.get(1), stretches.get(2), 1.8776, 0.3015, 24, 0.0011, OptionalDouble.of(1.02));
-        Difference inside = difference(stretches.get(2), stretches.get(3), 3.8612, 0.2950, 96, -0.0004, OptionalDouble.empty());
+        Difference inside = difference(stretches.get(2), stretches.get(3), 4.2472, 0.2950, 96, -0.0004, OptionalDouble.empty());
         List<Note> declared = List.of(new Note(Note.Kind.RESTS_ON_DECLARED, List.of()));
         List<Joint> joints = cove.joints();
         Settle six = new Settle(OptionalInt.of(6), Settle.WhyNot.NONE);
@@ -137,7 +137,7 @@ public final class Sample {
                         new Confidence(0.99994, 0.00006), Verdict.BEYOND, Hint.DIFFERENT_LOT_OR_BIN, Settle.SETTLED, List.of()),
                         new Fault(FaultKind.JOINT, 10, 10, 10, cove.placements().subList(1, 3), second, 2,
                                 new Confidence(0.312, 0.688), Verdict.UNSETTLED, Hint.DIFFERENT_LOT_OR_BIN, six, declared),
-                        new Fault(FaultKind.MID_REEL, 12.75, 12.5, 13, cove.placements().subList(2, 3), inside, 1.9,
+                        new Fault(FaultKind.MID_REEL, 12.75, 12.5, 13, cove.placements().subList(2, 3), inside, 2,
                                 new Confidence(0.998, 0.002), Verdict.BEYOND, Hint.SPLICE_OR_SURFACE, Settle.SETTLED, List.of())));
     }
 
