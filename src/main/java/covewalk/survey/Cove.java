@@ -28,7 +28,12 @@ public record Cove(String id, String place, double lengthM, boolean closed, Stri
 
     /** The placement that lights {@code positionM}; where two meet there, the one on the datum's side. */
     public Optional<Placement> placementAt(double positionM) {
-        return placements.stream().filter(placement -> placement.covers(positionM)).findFirst();
+        for (Placement placement : placements) { // no stream: asked for every reading of a large log
+            if (placement.covers(positionM)) {
+                return Optional.of(placement);
+            }
+        }
+        return Optional.empty();
     }
 
     /** Where one placement follows another, and where a closed cove's end meets its start. */

@@ -4,7 +4,6 @@ import covewalk.colour.Jacobian;
 import covewalk.colour.UvPrime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Whether the pairs a meter gave are one colour. Each pair's digits leave a box open, half a unit either way; carried
@@ -42,9 +41,13 @@ final class PairsAgree {
                 new Jacobian(1, 0, 0, 1))));
         colour.cctDuv().ifPresent(pair -> boxes.add(Box.of("CCT, Duv", "cct_k", pair,
                 TypedColour.cctDuvOf(pair).toUvPrime(), TypedColour.cctDuvOf(pair).jacobianToUvPrime())));
-        Optional<Box> counts = boxes.stream().findFirst();
-        return boxes.stream().skip(1).filter(box -> !box.touches(counts.orElseThrow()))
-                .map(box -> disagree(counts.orElseThrow(), box)).toList();
+        List<Problem> problems = new ArrayList<>();
+        for (Box other : boxes.subList(1, boxes.size())) {
+            if (!other.touches(boxes.get(0))) {
+                problems.add(disagree(boxes.get(0), other));
+            }
+        }
+        return problems;
     }
 
     private static Problem disagree(Box counts, Box other) {

@@ -2,6 +2,7 @@ package covewalk.survey;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,7 +14,8 @@ final class ReadingCheck {
 
     private final Map<String, Cove> coves = new HashMap<>();
     private final Map<String, SetUp> setUps = new HashMap<>();
-    private final Map<TypedColour, List<Problem>> colours = new HashMap<>();
+    /** By identity: a log read from disk shares equal colours, and comparing them would cost more than the check. */
+    private final Map<TypedColour, List<Problem>> colours = new IdentityHashMap<>();
     private final Map<String, Integer> coarse = new HashMap<>();
     private final Map<String, Problem> firstCoarse = new HashMap<>();
     private final List<Problem> problems = new ArrayList<>();

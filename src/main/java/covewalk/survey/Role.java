@@ -2,7 +2,9 @@ package covewalk.survey;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What a reading is for. */
 public enum Role {
@@ -13,12 +15,18 @@ public enum Role {
     /** With the cove off, at the same spot. */
     DARK;
 
+    private static final Map<String, Optional<Role>> BY_CODE =
+            Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(Role::code, Optional::of));
+
+    private final String code = name().toLowerCase(Locale.ROOT);
+
     /** The word in a reading log. */
     public String code() {
-        return name().toLowerCase(Locale.ROOT);
+        return code;
     }
 
+    /** The role of this word; empty where there is none. Asked a million times for a large log. */
     public static Optional<Role> of(String code) {
-        return Arrays.stream(values()).filter(role -> role.code().equals(code)).findFirst();
+        return BY_CODE.getOrDefault(code, Optional.empty());
     }
 }

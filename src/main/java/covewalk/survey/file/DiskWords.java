@@ -6,13 +6,14 @@ import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.ReadOnlyFileSystemException;
 
-/** Why the disk refused, without class names and paths. */
-final class DiskWords {
+/** Why the disk refused, for people: without class names and paths. */
+public final class DiskWords {
 
     private DiskWords() {
     }
 
-    static String reason(Exception failed) {
+    /** A few words that fit behind a colon, such as {@code access is denied}. */
+    public static String reason(Exception failed) {
         if (failed instanceof AccessDeniedException) {
             return "access is denied";
         }

@@ -73,6 +73,17 @@ public final class ReadingLog implements AutoCloseable {
             return Outcome.refused(content.problems());
         }
         LogEnd end = new LogEnd(opener, content.wholeBytes());
+        try {
+            return start(lock, content, end, firstSetUp);
+        } catch (IOException failed) {
+            end.close();
+            throw failed;
+        }
+    }
+
+    /** Leaves a log that ends with a whole row, be it the header. */
+    private static Outcome<ReadingLog> start(FolderLock lock, LogContent content, LogEnd end, String firstSetUp)
+            throws IOException {
         List<Problem> toKnow = new ArrayList<>();
         if (content.unfinished().length > 0) {
             toKnow.add(UnfinishedLine.setAside(content, lock));

@@ -99,8 +99,11 @@ final class RowReader {
 
     private int round() {
         String digits = row.word(LogColumn.ROUND);
+        if (digits.isEmpty() || digits.equals("1")) {
+            return 1;
+        }
         boolean whole = digits.length() <= 4 && digits.chars().allMatch(c -> c >= '0' && c <= '9');
-        int round = digits.isEmpty() ? 1 : whole ? Integer.parseInt(digits) : 0;
+        int round = whole ? Integer.parseInt(digits) : 0;
         if (round < 1 || round > MOST_ROUNDS) {
             row.add(LogColumn.ROUND, Problem.refusal("log.cell.round", digits, MOST_ROUNDS));
         }

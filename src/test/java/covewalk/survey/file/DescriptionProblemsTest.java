@@ -62,6 +62,7 @@ class DescriptionProblemsTest {
         "errorPer": "joint" | "errorPer": "reel" | R survey.json:8: limits.errorPer: reel is not known here. Write one of: joint, survey.
         "setBy": "specification, 2.3" | "setBy": "" | W survey.json:8: limits.setBy: No clause sets this limit, so it is printed as chosen by the inspector. Name the clause if there is one.
         "id": "R2", | ~~ | R survey.json:11: reels[1].id: This is missing. Fill it in.
+        "id": "R2" | "id": "R1" | R survey.json:11: reels[1].id: The id R1 is taken by reels[0]. Give this one another id.
         "id": "R2" | "id": " " | R survey.json:11: reels[1].id: This is empty. Fill it in.
         "serial": "1002" | "serial": "1001" | W survey.json:11: reels[1].serial: The serial 1001 is also that of reel R1. Look at both labels again.
         "bin": "7D", "lot": "L-204" | "bin": 7, "lot": "L-204" | R survey.json:10: reels[0].bin: 7 is no text. Put it in quotation marks.
@@ -103,6 +104,23 @@ class DescriptionProblemsTest {
                 R survey.json:4: visit.minutesOn: "long" is no number. Write a number with a point, without quotation marks or unit.
                 R survey.json:8: limits.neighbourSteps: 0 is not above 0 and at most 100. Correct it.
                 R survey.json:14: coves[0].lengthM: This is missing. Fill it in.""", Seen.all(read.problems()));
+    }
+
+    @Test
+    void whatIsDarkAtBothEndsOfAClosedCoveIsOneGap() throws IOException {
+        ReadSurvey read = read(SurveyText.SOUND.replace("\"closed\": false", "\"closed\": true")
+                .replace("\"fromM\": 0.0", "\"fromM\": 0.2").replace("\"toM\": 10.0", "\"toM\": 9.8"));
+        assertEquals("W survey.json:17: coves[0].placements: Where the cove closes, 0.4 m have no reel. Add the reel that lies"
+                + " there; if it is dark there, leave it so.", Seen.all(read.problems()));
+    }
+
+    @Test
+    void aCoveWithoutReelsIsAWarning() throws IOException {
+        ReadSurvey read = read("""
+                { "format": "covewalk-survey/1", "limits": { "neighbourSteps": 2, "setBy": "2.3" },
+                  "coves": [ { "id": "C1", "lengthM": 3, "placements": [] } ] }""");
+        assertEquals("W survey.json:2: coves[0].placements: No reel is placed in cove C1, so it has no joints to judge."
+                + " Add its placements.", Seen.all(read.problems()));
     }
 
     @Test
