@@ -2,6 +2,7 @@ package covewalk.survey.file.convert;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 
 /** Bytes of rows being written. */
@@ -78,6 +79,6 @@ final class RowBuffer {
 
     /** What is in it as text, one character a byte. */
     String text() {
-        return new String(bytes, 0, size, java.nio.charset.StandardCharsets.ISO_8859_1);
+        return new String(bytes, 0, size, StandardCharsets.ISO_8859_1);
     }
 }

@@ -6,6 +6,7 @@ import covewalk.colour.NoCct;
 import covewalk.colour.Uv;
 import covewalk.colour.UvPrime;
 import covewalk.colour.Xy;
+import java.util.Arrays;
 
 /** All quantities of one row's colour at a time; those that it has not got are NaN. */
 final class RowColour {
@@ -93,7 +94,7 @@ final class RowColour {
     }
 
     private void none(String why) {
-        java.util.Arrays.fill(values, Double.NaN);
+        Arrays.fill(values, Double.NaN);
         problem = why;
     }
 

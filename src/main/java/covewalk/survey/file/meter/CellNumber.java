@@ -1,6 +1,7 @@
 package covewalk.survey.file.meter;
 
 import covewalk.survey.Typed;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -26,7 +27,7 @@ final class CellNumber {
 
     /** Whether the meter says here that it has no value. */
     static boolean isMark(String cell) {
-        String plain = cell.strip().toLowerCase(java.util.Locale.ROOT);
+        String plain = cell.strip().toLowerCase(Locale.ROOT);
         return MARKS.contains(plain) || STROKES.matcher(plain).matches() || plain.startsWith("<") || plain.startsWith(">");
     }
 

@@ -4,6 +4,7 @@ import covewalk.survey.Cove;
 import covewalk.survey.Problem;
 import covewalk.survey.Survey;
 import covewalk.survey.Typed;
+import java.math.BigDecimal;
 import java.util.Optional;
 
 /** Where each row of a file belongs: its cove and its position there. */
@@ -72,6 +73,6 @@ final class Place {
     }
 
     static String metres(double lengthM) {
-        return java.math.BigDecimal.valueOf(lengthM).stripTrailingZeros().toPlainString();
+        return BigDecimal.valueOf(lengthM).stripTrailingZeros().toPlainString();
     }
 }

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -100,7 +101,7 @@ class HostileFilesTest {
     void refusesAPicture() throws IOException {
         SurveyOnDisk survey = SurveyOnDisk.in(temporary);
         byte[] picture = new byte[5000];
-        new java.util.Random(5).nextBytes(picture);
+        new Random(5).nextBytes(picture);
         ImportResult result = survey.add("picture.png", picture, IN_ROW_ORDER);
         assertTrue(said(result).startsWith("picture.png: No row names columns that are known; the file begins \""), said(result));
     }

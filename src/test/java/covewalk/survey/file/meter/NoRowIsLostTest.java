@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
@@ -66,12 +68,12 @@ class NoRowIsLostTest {
     /** So that the check on every import is known to be able to fail. */
     @Test
     void tellsWhenTheTwoCountsDisagree() throws IOException {
-        byte[] bytes = "CCT,Duv\n2712,0.0012\n2713,0.0012\n".getBytes(java.nio.charset.StandardCharsets.UTF_8);
+        byte[] bytes = "CCT,Duv\n2712,0.0012\n2713,0.0012\n".getBytes(StandardCharsets.UTF_8);
         MeterTable whole = MeterTable.in(FileText.readingsOf(bytes), HeaderTable.ofTheTrade(), Map.of()).orElseThrow();
         MeterTable short1 = new MeterTable(whole.text(), whole.separator(), whole.header(), whole.columns(), 1, whole.rows().subList(0, 1));
         assertEquals(Optional.empty(), RowAccount.disagreement(bytes, whole));
         assertEquals("The file holds 3 rows by an independent count, and 2 were read. Everything read was kept and the file is in originals; "
-                + "compare the two before using these readings.", RowAccount.disagreement(bytes, short1).orElseThrow().sentence(java.util.Locale.ROOT));
+                + "compare the two before using these readings.", RowAccount.disagreement(bytes, short1).orElseThrow().sentence(Locale.ROOT));
     }
 
     private static String ink(String text) {

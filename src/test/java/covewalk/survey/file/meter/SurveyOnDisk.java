@@ -2,6 +2,7 @@ package covewalk.survey.file.meter;
 
 import covewalk.survey.Problem;
 import covewalk.survey.Reading;
+import covewalk.survey.Typed;
 import covewalk.survey.TypedPair;
 import covewalk.survey.file.Holder;
 import covewalk.survey.file.Outcome;
@@ -85,8 +86,8 @@ final class SurveyOnDisk {
         return folder.resolve(name);
     }
 
-    static covewalk.survey.Typed typed(String digits) {
-        return covewalk.survey.Typed.of(digits).orElseThrow();
+    static Typed typed(String digits) {
+        return Typed.of(digits).orElseThrow();
     }
 
     static String digits(Optional<TypedPair> pair) {
