@@ -4,13 +4,18 @@ package covewalk.colour;
  * A colour by its correlated colour temperature in kelvin, 1000 to 20000, and its distance Duv from the Planckian locus
  * in the CIE 1960 diagram, -0.05 to 0.05, positive above the locus (greenish), negative below it (pinkish).
  *
- * <p>A pair in range may still be no colour: above the locus at low temperatures the spectral locus is nearer than 0.05,
- * at 1000 K it is 0.007 away. Ask {@link #isReal()} before {@link #toXy()}.
+ * <p>A pair in range may still be no colour: above the locus at low temperatures the spectral locus is nearer than 0.05:
+ * 0.0302 away at 3000 K, 0.0005 at 1000 K. Ask {@link #isReal()} before {@link #toXy()}.
  */
 public record CctDuv(double cctK, double duv) implements ColourTemperature {
 
+    /** Lowest CCT, in kelvin. */
     public static final double MIN_CCT_K = 1000;
+
+    /** Highest CCT, in kelvin. */
     public static final double MAX_CCT_K = 20_000;
+
+    /** Farthest from the locus on either side; beyond it CIE 15 gives CCT no meaning. */
     public static final double MAX_DUV = 0.05;
 
     public CctDuv {

@@ -15,17 +15,17 @@ public final class PlanckianLocus {
     private PlanckianLocus() {
     }
 
-    /** The colour of a black body of {@code cctK} kelvin, 1000 to 20000. */
+    /** The colour of a black body of {@code cctK} kelvin, 1000 to 20000; refused outside, as in {@link CctDuv}. */
     public static Uv at(double cctK) {
         return new CctDuv(cctK, 0).toUv();
     }
 
-    /** The point at a reciprocal temperature in mired, 10 to 1200. */
+    /** The point at a reciprocal temperature in mired, 20 to 1028. */
     static LocusPoint point(double mired) {
         return TABLE.at(mired);
     }
 
-    /** The point nearest to a colour, however far that is. */
+    /** The point nearest to a colour, however far that is; an end of {@link LocusTable} where it lies beyond. */
     static LocusPoint pointNearest(double u, double v) {
         LocusStretch stretch = TABLE.nearest(u, v);
         return stretch.at(stretch.nearest(u, v));

@@ -21,6 +21,12 @@ class CctDuvTest {
     }
 
     @Test
+    void refusesABlackBodyOutOfRange() {
+        assertThrows(IllegalArgumentException.class, () -> PlanckianLocus.at(999));
+        assertThrows(IllegalArgumentException.class, () -> PlanckianLocus.at(20_001));
+    }
+
+    @Test
     void standsAboveTheLocusWhereDuvIsPositive() {
         assertTrue(new CctDuv(3000, 0.003).toUv().v() > PlanckianLocus.at(3000).v()); // ANSI C78.377: the sign of v - v0
         assertTrue(new CctDuv(20_000, 0.003).toUv().v() > PlanckianLocus.at(20_000).v());
