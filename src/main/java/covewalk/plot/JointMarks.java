@@ -26,6 +26,7 @@ final class JointMarks {
     private final double width;
     private final List<Shape> shapes = new ArrayList<>();
     private double lastLabelX = Double.NEGATIVE_INFINITY;
+    private double lastBracketEnd = Double.NEGATIVE_INFINITY;
     private int row;
 
     JointMarks(CoveJudgement cove, Words words, Scale scale, double bandY, double y) {
@@ -34,7 +35,7 @@ final class JointMarks {
         this.scale = scale;
         this.bandY = bandY;
         this.y = y;
-        this.width = Math.max(1.5, Math.min(WIDEST, 0.8 * scale.width() / Math.max(1, cove.joints().size())));
+        this.width = Math.max(1.5, Math.min(WIDEST, 0.6 * scale.width() / Math.max(1, cove.joints().size())));
     }
 
     List<Shape> shapes() {
@@ -67,8 +68,17 @@ final class JointMarks {
         shapes.add(new Shape.Path(List.of(new Shape.Point(from, at - 1.2), new Shape.Point(from, at), new Shape.Point(to, at),
                 new Shape.Point(to, at - 1.2)), false, fault.verdict() == Verdict.BEYOND ? 0.5 : 0.25, ink,
                 words.text("strip.fault", words.kind(fault.kind()), words.verdict(fault.verdict()))));
-        shapes.add(new Shape.Text((from + to) / 2, at + 3, 2.6, Anchor.MIDDLE, words.text("strip.fault-label",
-                words.kind(fault.kind()), words.numbers().fixed(fault.difference().steps(), 1)), ink));
+        bracketLabel((from + to) / 2, at + 3, words.text("strip.fault-label", words.kind(fault.kind()),
+                words.numbers().fixed(fault.difference().steps(), 1)), ink);
+    }
+
+    /** Left out where it would run into the one before; the bracket says the same to who points at it. */
+    private void bracketLabel(double x, double labelY, String text, Ink ink) {
+        double half = text.length() * 0.7;
+        if (x - half > lastBracketEnd) {
+            lastBracketEnd = x + half;
+            shapes.add(new Shape.Text(x, labelY, 2.6, Anchor.MIDDLE, text, ink));
+        }
     }
 
     /** Steps below their mark; where the last label is too near, one row lower. */

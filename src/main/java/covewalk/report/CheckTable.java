@@ -4,13 +4,16 @@ import covewalk.survey.Cove;
 import covewalk.verdict.CoveJudgement;
 import covewalk.verdict.Fault;
 import covewalk.verdict.FaultKind;
+import covewalk.verdict.Hint;
 import covewalk.verdict.Judgement;
 import covewalk.words.NoteWords;
 import covewalk.words.RuleWords;
 import covewalk.words.Shortened;
 import covewalk.words.Words;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /** The verdicts as a table of plain text, at most 100 columns wide, for a terminal. */
 public final class CheckTable {
@@ -52,17 +55,20 @@ public final class CheckTable {
         } else {
             lines.addAll(new JointTable(words).lines(judged.joints()));
         }
-        judged.faults().stream().filter(fault -> fault.kind() != FaultKind.JOINT).forEach(this::fault);
+        List<Fault> others = judged.faults().stream().filter(fault -> fault.kind() != FaultKind.JOINT).toList();
+        if (!others.isEmpty()) {
+            lines.add("");
+            lines.addAll(new FaultTable(words).lines(others));
+        }
+        hints(judged.faults());
     }
 
-    private void fault(Fault fault) {
-        String sentence = words.text("table.fault", words.kind(fault.kind()), words.numbers().metres(fault.positionM()),
-                words.numbers().fixed(fault.fromM(), 2), words.numbers().metres(fault.toM()), String.join(" | ", fault.reels()),
-                words.numbers().steps(fault.difference().steps()),
-                words.numbers().steps(fault.difference().standardUncertaintySteps()), words.verdict(fault.verdict()),
-                words.numbers().plain(fault.limitSteps(), 2), words.towards(fault.difference().towards()));
-        PlainText.wrapped("- " + sentence + " " + words.suspicion(fault.hint()), WIDTH - 2, 2)
-                .forEach(line -> lines.add("  " + line));
+    /** Each suspicion once, with where. */
+    private void hints(List<Fault> faults) {
+        Map<Hint, String> places = new EnumMap<>(Hint.class);
+        faults.stream().filter(fault -> fault.hint() != Hint.NONE).forEach(fault ->
+                places.merge(fault.hint(), words.numbers().metres(fault.positionM()), (first, next) -> first + ", " + next));
+        places.forEach((hint, where) -> say(words.text("table.hint", where, words.suspicion(hint), words.checkFirst(hint))));
     }
 
     private void remarks(Judgement judgement, List<String> warnings) {

@@ -77,7 +77,7 @@ record CovePage(String title, String stepsBy, List<String> pictures, List<JointR
                             figure(joint, difference -> difference.luxRatio().isPresent()
                                     ? numbers.fixed(difference.luxRatio().getAsDouble(), 2) : NONE),
                             numbers.fixed(joint.rounds(), 0)),
-                    figure(joint, difference -> words.towards(difference.towards())), words.toSettleInShort(joint.settle()));
+                    figure(joint, difference -> words.towards(difference.towards())), words.toSettleInShort(joint.settle(), joint.verdict()));
         }
 
         private static String figure(JudgedJoint joint, Function<Difference, String> figure) {

@@ -7,6 +7,7 @@ import covewalk.words.Shortened;
 import covewalk.words.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 
 /** The joints of a cove, a line each, in columns as wide as they need to be. */
@@ -14,6 +15,8 @@ final class JointTable {
 
     private static final String NONE = "-";
     private static final int LONGEST_REEL = 8;
+    /** Position, steps and uncertainty stand to the right, so that their decimal marks stand below each other. */
+    private static final Set<Integer> FIGURES = Set.of(0, 2, 3);
 
     private final Words words;
 
@@ -25,13 +28,7 @@ final class JointTable {
         List<List<String>> rows = new ArrayList<>();
         rows.add(head());
         joints.forEach(joint -> rows.add(row(joint)));
-        int[] widths = new int[rows.get(0).size()];
-        rows.forEach(row -> {
-            for (int i = 0; i < widths.length; i++) {
-                widths[i] = Math.max(widths[i], PlainText.length(row.get(i)));
-            }
-        });
-        return rows.stream().map(row -> line(row, widths)).toList();
+        return PlainText.columns(rows, FIGURES);
     }
 
     private List<String> head() {
@@ -47,7 +44,7 @@ final class JointTable {
                 words.verdict(joint.verdict()),
                 read ? words.numbers().confidence(joint.confidence().beyond()) + "/"
                         + words.numbers().confidence(joint.confidence().within()) : NONE,
-                measured(joint, difference -> words.towards(difference.towards())), words.toSettleInShort(joint.settle()));
+                measured(joint, difference -> words.towards(difference.towards())), words.toSettleInShort(joint.settle(), joint.verdict()));
     }
 
     private static String measured(JudgedJoint joint, Function<Difference, String> figure) {
@@ -57,15 +54,5 @@ final class JointTable {
     private static String reels(JudgedJoint joint) {
         return String.join(" | ", joint.reels().stream()
                 .map(reel -> Shortened.of(PlainText.calm(reel), LONGEST_REEL)).toList());
-    }
-
-    /** Position, steps and uncertainty to the right, so that their decimal marks stand below each other. */
-    private static String line(List<String> row, int[] widths) {
-        StringBuilder line = new StringBuilder();
-        for (int i = 0; i < widths.length; i++) {
-            boolean figure = i == 0 || i == 2 || i == 3;
-            line.append("  ").append(figure ? PlainText.right(row.get(i), widths[i]) : PlainText.left(row.get(i), widths[i]));
-        }
-        return line.toString().stripTrailing();
     }
 }

@@ -2,6 +2,7 @@ package covewalk.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** Text for a terminal: one line is one line, and nothing in it can steer the terminal or turn its reading direction. */
 final class PlainText {
@@ -22,15 +23,34 @@ final class PlainText {
                 || type == Character.LINE_SEPARATOR || type == Character.PARAGRAPH_SEPARATOR || type == Character.SURROGATE;
     }
 
-    static String right(String text, int width) {
+    /** Rows in columns as wide as they need to be, two spaces before each; those of {@code toTheRight} end alike. */
+    static List<String> columns(List<List<String>> rows, Set<Integer> toTheRight) {
+        int[] widths = new int[rows.get(0).size()];
+        rows.forEach(row -> {
+            for (int i = 0; i < widths.length; i++) {
+                widths[i] = Math.max(widths[i], length(row.get(i)));
+            }
+        });
+        return rows.stream().map(row -> line(row, widths, toTheRight)).toList();
+    }
+
+    private static String line(List<String> row, int[] widths, Set<Integer> toTheRight) {
+        StringBuilder line = new StringBuilder();
+        for (int i = 0; i < widths.length; i++) {
+            line.append("  ").append(toTheRight.contains(i) ? right(row.get(i), widths[i]) : left(row.get(i), widths[i]));
+        }
+        return line.toString().stripTrailing();
+    }
+
+    private static String right(String text, int width) {
         return " ".repeat(Math.max(0, width - length(text))) + text;
     }
 
-    static String left(String text, int width) {
+    private static String left(String text, int width) {
         return text + " ".repeat(Math.max(0, width - length(text)));
     }
 
-    static int length(String text) {
+    private static int length(String text) {
         return text.codePointCount(0, text.length());
     }
 

@@ -83,8 +83,9 @@ final class PunchWords {
             return words.text("item.agree", words.toSettle(settle));
         }
         boolean oneSided = fault.kind() == FaultKind.OFF_TARGET || fault.kind() == FaultKind.LONE_STATION;
-        int readings = Math.max(1, settle.readings().getAsInt());
-        return words.text("item.read-again", words.count(oneSided ? "settle.here" : "settle.readings", readings));
+        int readings = settle.readings().getAsInt();
+        return words.text("item.read-again", readings == 0 ? words.text("item.read-again-any")
+                : words.count(oneSided ? "settle.here" : "settle.readings", readings));
     }
 
     String priority(PunchItem item) {

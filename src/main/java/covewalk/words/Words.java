@@ -87,12 +87,15 @@ public final class Words {
     }
 
     /** The same for a column of a table, as in "+6 a side". */
-    public String toSettleInShort(Settle settle) {
+    public String toSettleInShort(Settle settle, Verdict verdict) {
         if (settle.readings().isEmpty()) {
             return text("settle.short." + settle.whyNot().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         }
         int readings = settle.readings().getAsInt();
-        return readings == 0 ? "" : text("settle.short.readings", numbers.fixed(readings, 0));
+        if (readings == 0) { // unsettled all the same where the whole survey shares one error rate
+            return verdict == Verdict.UNSETTLED ? text("settle.short.again") : "";
+        }
+        return text("settle.short.readings", numbers.fixed(readings, 0));
     }
 
     /** How many places are beyond, unsettled, within and not read. */

@@ -1,0 +1,89 @@
+package covewalk.plot;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import covewalk.report.Sample;
+import covewalk.verdict.CoveJudgement;
+import covewalk.verdict.Judgement;
+import covewalk.words.Words;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class StripTest {
+
+    private final Judgement judgement = Sample.judgement();
+
+    @Test
+    void namesTheDatumAndHowMuchDifferencesAreEnlarged() {
+        List<String> texts = texts(strip(0));
+        assertTrue(texts.contains("0 = west end, by the door"), texts.toString());
+        assertTrue(texts.stream().anyMatch(text -> text.matches("colour band: differences shown \\d+ times larger")), texts.toString());
+    }
+
+    @Test
+    void saysEveryPlacementAndJointInWords() {
+        List<String> says = strip(0).shapes().stream().map(Shape::says).filter(text -> !text.isEmpty()).toList();
+        assertEquals(List.of("R1, 0.00 m to 5.00 m", "R2, 5.00 m to 10.00 m", "R3, 10.00 m to 15.00 m",
+                "Joint at 5.00 m, R1 to R2: beyond", "Joint at 10.00 m, R2 to R3: unsettled", "change within a reel: beyond"), says);
+    }
+
+    @Test
+    void givesStepsOfWhatAsksForActionAlone() {
+        assertTrue(texts(strip(0)).containsAll(List.of("3.4", "1.9")));
+        assertFalse(texts(strip(1)).contains("0.5"), "within needs no figure");
+    }
+
+    @Test
+    void repeatsTheLastJointOfAClosedCoveAtItsDatum() {
+        assertEquals(2, strip(1).shapes().stream().filter(shape -> shape.says().equals("Joint at 10.00 m, R5 to R4: not read")).count());
+    }
+
+    @Test
+    void drawsTallerTicksWhereAStationWasReadAgain() {
+        CoveJudgement cove = judgement.coves().get(0);
+        long again = cove.stations().stream().filter(station -> station.readings().size() > 1).count();
+        long tall = lines(strip(0)).filter(line -> line.y1() == 27 && line.y2() == 30).count();
+        long low = lines(strip(0)).filter(line -> line.y1() == 27 && line.y2() == 28.5).count();
+        assertEquals(again, tall);
+        assertEquals(cove.stations().size() - again, low);
+    }
+
+    @Test
+    void drawsACoveWithoutReadings() {
+        assertTrue(texts(strip(2)).contains("R1"));
+        assertTrue(Profile.of(judgement.coves().get(2), judgement.planeOf(judgement.coves().get(2)), Words.english()).isEmpty());
+    }
+
+    @Test
+    void cutsLongTextsAndKeepsAllInsideThePicture() {
+        Picture strip = Strip.of(Sample.named("wide ".repeat(2000)).coves().get(0), Words.english());
+        assertTrue(texts(strip).stream().allMatch(text -> text.length() <= 90));
+        assertTrue(strip.says().length() < 300);
+    }
+
+    @Test
+    void showsAnOffsetInTheLaneItBelongsTo() {
+        CoveJudgement cove = judgement.coves().get(0);
+        Picture profile = Profile.of(cove, judgement.planeOf(cove), Words.english()).orElseThrow();
+        List<Shape.Line> accents = profile.shapes().stream().filter(Shape.Line.class::isInstance).map(Shape.Line.class::cast)
+                .filter(line -> line.paint() == Paint.Ink.ACCENT).toList();
+        assertEquals(8, accents.size()); // four stretches in two lanes
+        assertTrue(accents.get(3).y1() < accents.get(2).y1(), "the last stretch is 87 K cooler, and cooler is up");
+        assertTrue(accents.get(4).y1() < accents.get(5).y1(), "the first is greener than the second, and greener is up");
+    }
+
+    private Picture strip(int cove) {
+        return Strip.of(judgement.coves().get(cove), Words.english());
+    }
+
+    private static List<String> texts(Picture picture) {
+        return picture.shapes().stream().filter(Shape.Text.class::isInstance).map(shape -> ((Shape.Text) shape).text()).toList();
+    }
+
+    private static Stream<Shape.Line> lines(Picture picture) {
+        return picture.shapes().stream().filter(Shape.Line.class::isInstance).map(Shape.Line.class::cast);
+    }
+}

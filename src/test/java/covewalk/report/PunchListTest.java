@@ -1,0 +1,68 @@
+package covewalk.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import covewalk.words.Words;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class PunchListTest {
+
+    private final PunchList list = PunchList.of(Sample.judgement());
+
+    @Test
+    void numbersItemsInWalkingOrder() {
+        assertEquals(List.of(1, 2, 3, 4), list.items().stream().map(PunchItem::number).toList());
+        assertEquals(List.of("C1 5.0", "C1 10.0", "C1 12.75", "C2 7.5"),
+                list.items().stream().map(item -> item.cove().id() + " " + item.fault().positionM()).toList());
+    }
+
+    @Test
+    void putsWhatIsFarthestBeyondFirstAmongTheWorst() {
+        assertEquals(List.of(3, 1, 4), list.worst(3).stream().map(PunchItem::number).toList());
+    }
+
+    @Test
+    void givesEachItemItsPriority() {
+        // 4.25 steps are 2.1 times the limit of 2; 3.40 are 1.7 times; six readings settle one, the meter's error none
+        assertEquals(List.of(Priority.NEXT, Priority.READ_AGAIN, Priority.FIRST, Priority.AGREE),
+                list.items().stream().map(PunchItem::priority).toList());
+    }
+
+    @Test
+    void takesTheNearestFeed() {
+        assertEquals("D1", list.items().get(0).nearestFeed().orElseThrow().driver());
+        assertEquals("D2", list.items().get(2).nearestFeed().orElseThrow().driver());
+        assertTrue(list.items().get(3).nearestFeed().isEmpty());
+    }
+
+    @Test
+    void anUnknownHeightIsTreatedAsHigh() {
+        assertTrue(list.items().get(3).atHeight());
+        assertTrue(new PunchWords(Words.english()).cautions(list.items().get(3)).get(0).contains("Height not noted"));
+    }
+
+    @Test
+    void whereWiringIsTouchedTheElectricalCautionStands() {
+        assertTrue(list.items().get(0).touchesWiring());
+        assertFalse(list.items().get(1).touchesWiring(), "reading again touches nothing");
+        assertTrue(String.join(" ", new PunchWords(Words.english()).cautions(list.items().get(0))).contains("isolate, lock off"));
+    }
+
+    @Test
+    void nothingIsTakenDownOnAnUnsettledVerdict() {
+        PunchWords words = new PunchWords(Words.english());
+        assertEquals("Before anything is taken down: read 6 times more on each side.", words.toDo(list.items().get(1).fault()));
+        assertTrue(words.toDo(list.items().get(3).fault()).startsWith("Take nothing down on this"));
+    }
+
+    @Test
+    void saysWhatToDoNextInOrder() {
+        List<String> next = new NextSteps(Words.english()).of(list);
+        assertEquals(List.of("Read cove C3: nothing was read there.", "Read the joints that were not read: cove C2 at 10.00 m.",
+                "Read again while the access still stands: item 2.", "Put right first: item 3.", "Then put right: item 1."),
+                next.subList(0, 5));
+    }
+}

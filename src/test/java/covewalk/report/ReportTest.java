@@ -1,0 +1,55 @@
+package covewalk.report;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import covewalk.words.Words;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ReportTest {
+
+    private final Report report = new Report(Words.english());
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void writesItsFilesAndNothingElse() throws IOException {
+        List<Path> written = report.write(Sample.judgement(), List.of(), "", folder.resolve("new/out"));
+        assertEquals(List.of("punch-list.html", "punch-list.csv", "punch-list.json"),
+                written.stream().map(file -> file.getFileName().toString()).toList());
+        try (Stream<Path> files = Files.list(folder.resolve("new/out"))) {
+            assertEquals(3, files.count(), "no half-written file is left");
+        }
+    }
+
+    @Test
+    void replacesAnEarlierReport() throws IOException {
+        Files.writeString(folder.resolve("punch-list.csv"), "an earlier report");
+        report.write(Sample.judgement(), List.of(), "", folder);
+        assertFalse(Files.readString(folder.resolve("punch-list.csv")).contains("an earlier report"));
+    }
+
+    @Test
+    void theSameSurveyGivesTheSameBytesWhereverItGoes() throws IOException {
+        List<Path> here = report.write(Sample.judgement(), List.of("w"), "7F3K", folder.resolve("here"));
+        List<Path> there = report.write(Sample.judgement(), List.of("w"), "7F3K", folder.resolve("there"));
+        for (int i = 0; i < here.size(); i++) {
+            assertArrayEquals(Files.readAllBytes(here.get(i)), Files.readAllBytes(there.get(i)));
+            assertFalse(Files.readString(here.get(i)).contains(folder.toString()));
+        }
+    }
+
+    @Test
+    void theItemsAsJsonAreAsKept() {
+        Golden.assertSame("punch-list.json", new PunchJson(Words.english())
+                .of(PunchList.of(Sample.judgement()), List.of("Cove C2 has no height."), "7F3K-22QD"));
+    }
+}
