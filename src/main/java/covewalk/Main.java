@@ -1,5 +1,9 @@
 package covewalk;
 
+import covewalk.cli.Commands;
+import covewalk.cli.Terminal;
+import java.time.Clock;
+
 /** Starts Covewalk. */
 public final class Main {
 
@@ -7,6 +11,6 @@ public final class Main {
     }
 
     public static void main(String[] args) {
-        System.exit(0);
+        System.exit(new Commands(Terminal.ofThisProcess(), Clock.systemDefaultZone()).run(args));
     }
 }

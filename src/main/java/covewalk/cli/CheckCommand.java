@@ -1,0 +1,53 @@
+package covewalk.cli;
+
+import covewalk.report.CheckJson;
+import covewalk.report.CheckTable;
+import covewalk.verdict.Judgement;
+import covewalk.words.Words;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code covewalk check SURVEY}. */
+@Command(name = "check", mixinStandardHelpOptions = true, versionProvider = VersionOfBuild.class,
+        header = "Judges the joints of a survey and lists its faults.",
+        description = "Says of every joint whether the two reels differ by more steps than the limit allows, and lists the"
+                + " other faults the readings show.",
+        footer = {"", "Writes nothing into the survey's folder. Exit code 0: all within; 1: something beyond; 2: could not be"
+                + " done; 3: nothing beyond, something unsettled or not read."})
+final class CheckCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Mixin
+    private SurveyArgument survey;
+
+    @Option(names = "--json", description = "print JSON instead of a table")
+    private boolean json;
+
+    @Option(names = "--limit", paramLabel = "STEPS", converter = StepsOption.class,
+            description = "judge by this many steps between neighbours, instead of the survey's own limit")
+    private Double limit;
+
+    @Option(names = "--worst", description = "put the largest step of each cove first, instead of walking order")
+    private boolean worst;
+
+    CheckCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        Judged judged = Judged.of(survey.read(terminal), Optional.ofNullable(limit), terminal);
+        Judgement judgement = worst ? WorstFirst.of(judged.judgement()) : judged.judgement();
+        if (json) {
+            judged.warnings().print(terminal.err());
+            terminal.out().print(new CheckJson().of(judgement));
+        } else {
+            terminal.out().print(new CheckTable(Words.english()).of(judgement, judged.warnings().inWords()));
+        }
+        return ExitCode.of(judgement);
+    }
+}

@@ -1,0 +1,74 @@
+package covewalk.cli;
+
+import covewalk.survey.file.NotKept;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import picocli.CommandLine;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.ParseResult;
+
+/** Says why a command stopped. A fault of the program is told as one; its trace goes to the system's log only. */
+final class FailureWords implements IExecutionExceptionHandler {
+
+    private final Terminal terminal;
+
+    FailureWords(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public int handleExecutionException(Exception failed, CommandLine command, ParseResult asked) {
+        if (terminal.outputFailed()) {
+            return ExitCode.DONE; // whether that matters is for the end of the run to say
+        }
+        linesFor(failed).forEach(terminal.err()::println);
+        return ExitCode.NOT_DONE;
+    }
+
+    private static List<String> linesFor(Exception failed) {
+        if (failed instanceof CannotBeDone told) {
+            return told.lines();
+        }
+        if (failed instanceof NotKept lost) {
+            return List.of(lost.problem().inFull(Locale.ROOT));
+        }
+        if (failed instanceof IOException disk) {
+            return List.of(sentence(disk));
+        }
+        if (failed instanceof UncheckedIOException disk) {
+            return List.of(sentence(disk.getCause()));
+        }
+        System.getLogger("covewalk").log(System.Logger.Level.DEBUG, "stopped", failed);
+        return List.of(Sentences.of("fault-of-the-program", String.valueOf(failed.getMessage())));
+    }
+
+    private static String sentence(IOException failed) {
+        if (failed instanceof FileSystemException file && file.getFile() != null) {
+            return Sentences.of("disk.file", String.valueOf(Path.of(file.getFile()).getFileName()), reason(failed));
+        }
+        return Sentences.of("disk", reason(failed));
+    }
+
+    /** Why the disk refused; without class names and folders. */
+    static String reason(IOException failed) {
+        if (failed instanceof NoSuchFileException) {
+            return Sentences.of("disk.missing");
+        }
+        if (failed instanceof AccessDeniedException) {
+            return Sentences.of("disk.denied");
+        }
+        if (failed instanceof NotDirectoryException || failed instanceof FileAlreadyExistsException) {
+            return Sentences.of("disk.file-not-folder");
+        }
+        String reason = failed instanceof FileSystemException file ? file.getReason() : failed.getMessage();
+        return reason == null || reason.isBlank() ? Sentences.of("disk.no-reason") : reason.strip();
+    }
+}

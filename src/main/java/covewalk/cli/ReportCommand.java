@@ -1,0 +1,71 @@
+package covewalk.cli;
+
+import covewalk.report.Report;
+import covewalk.survey.file.ReadSurvey;
+import covewalk.verdict.Judgement;
+import covewalk.words.Words;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code covewalk report SURVEY --out DIR}. */
+@Command(name = "report", mixinStandardHelpOptions = true, versionProvider = VersionOfBuild.class,
+        header = "Writes the punch list of a survey.",
+        description = "Writes the punch list with its evidence: a page to print, a table and a JSON file. Seals the survey, so"
+                + " that everybody can see later whether it was changed.",
+        footer = {"", "The last line counts beyond, unsettled, within and not read. Exit code 0: all within; 1: something beyond;"
+                + " 2: could not be done; 3: nothing beyond, something unsettled or not read."})
+final class ReportCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Mixin
+    private SurveyArgument survey;
+
+    @Option(names = "--out", required = true, paramLabel = "DIR", converter = PathOption.class,
+            description = "the folder to write into; it is made where it is missing")
+    private Path out;
+
+    ReportCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        ReadSurvey read = survey.read(terminal);
+        Judged judged = Judged.of(read, Optional.empty(), terminal);
+        makeOut();
+        String seal = new Sealing(terminal).seal(survey.folder());
+        List<Path> written = write(judged, seal);
+        judged.warnings().print(terminal.err());
+        written.forEach(file -> terminal.out().println(Sentences.of("report.written", out.resolve(file.getFileName()).toString())));
+        if (!seal.isEmpty()) {
+            terminal.out().println(Sentences.of("report.sealed", seal));
+        }
+        terminal.out().println(Words.english().counts(judged.judgement()));
+        return ExitCode.of(judged.judgement());
+    }
+
+    /** Before the survey is sealed: a seal is for a report that was issued. */
+    private void makeOut() throws IOException, CannotBeDone {
+        if (Files.exists(out) && !Files.isDirectory(out)) {
+            throw CannotBeDone.because(Sentences.of("report.out-is-file", out.getFileName().toString()));
+        }
+        Files.createDirectories(out);
+        if (!Files.isWritable(out)) {
+            throw CannotBeDone.because(Sentences.of("report.out-denied", String.valueOf(out.getFileName())));
+        }
+    }
+
+    private List<Path> write(Judged judged, String seal) throws Exception {
+        Judgement judgement = judged.judgement();
+        return Progress.during(Sentences.of("writing"), terminal,
+                () -> new Report(Words.english()).write(judgement, judged.warnings().inWords(), seal, out));
+    }
+}

@@ -1,0 +1,39 @@
+package covewalk.cli;
+
+import covewalk.survey.Problem;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * What was taken and looks wrong, in words. Warnings of one kind come together, and after the first few only their
+ * number: a meter that gives too few digits gives them in every row.
+ */
+final class Warnings {
+
+    private static final int SHOWN = 3;
+
+    private final Map<String, List<Problem>> kinds = new LinkedHashMap<>();
+
+    Warnings(List<Problem> warnings) {
+        warnings.forEach(warning -> kinds.computeIfAbsent(warning.key(), kind -> new ArrayList<>()).add(warning));
+    }
+
+    List<String> inWords() {
+        List<String> words = new ArrayList<>();
+        kinds.values().forEach(kind -> {
+            kind.stream().limit(SHOWN).forEach(warning -> words.add(warning.inFull(Locale.ROOT)));
+            if (kind.size() > SHOWN) {
+                words.add(Sentences.of("warnings.more", Integer.toString(kind.size() - SHOWN)));
+            }
+        });
+        return words;
+    }
+
+    void print(PrintWriter to) {
+        inWords().forEach(to::println);
+    }
+}
