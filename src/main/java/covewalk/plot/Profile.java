@@ -91,7 +91,7 @@ public final class Profile {
     }
 
     private static Covariance whole(Stretch stretch, double positionM) {
-        return stretch.line().shrinkingAt(positionM).plus(stretch.line().common());
+        return stretch.line().shrinkingAt(positionM).sum().plus(stretch.line().common());
     }
 
     private void dot(double x, double y) {

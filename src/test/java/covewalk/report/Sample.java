@@ -34,6 +34,8 @@ import covewalk.verdict.limit.Confidence;
 import covewalk.verdict.limit.Verdict;
 import covewalk.verdict.stretch.Line;
 import covewalk.verdict.stretch.Noise;
+import covewalk.verdict.stretch.Parts;
+import covewalk.verdict.stretch.Repeatability;
 import covewalk.verdict.stretch.Station;
 import covewalk.verdict.stretch.Stretch;
 import java.time.LocalDate;
@@ -52,7 +54,7 @@ public final class Sample {
 
     private static final UvPrime BASE = new CctDuv(2725, 0).toUvPrime();
     private static final double STEP = UvPrime.STEP;
-    private static final Covariance SMALL = Covariance.isotropic(0.00015);
+    private static final Parts SMALL = new Parts(Covariance.isotropic(0.00015), Covariance.ZERO, Covariance.ZERO);
 
     private final String name;
     private final String setBy;
@@ -170,9 +172,9 @@ public final class Sample {
             stations.add(station(at, colour.plus(uPerM * (at - middle) + 0.0001 * Math.sin(9 * at), 0.0001 * Math.cos(7 * at)),
                     stations.isEmpty() ? 2 : 1));
         }
-        return new Stretch(cove.placements().get(placement), "A", fromM, toM, stations, List.of(),
-                new Line(middle, colour, SMALL, uPerM, 0, Covariance.ZERO, Covariance.ZERO),
-                new Noise(Covariance.isotropic(0.0003), Covariance.ZERO, Double.POSITIVE_INFINITY));
+        return new Stretch(cove.placements().get(placement), "A", fromM, toM, new Stretch.Range(fromM, fromM), stations, List.of(),
+                new Line(middle, colour, SMALL, uPerM, 0, Parts.NONE, Covariance.ZERO),
+                new Noise(Repeatability.declared(SetUp.ASSUMED), Covariance.ZERO, Double.POSITIVE_INFINITY));
     }
 
     private static Station station(double atM, UvPrime colour, int readings) {
