@@ -12,14 +12,13 @@ final class CoveCheck {
     static List<Problem> problems(Survey survey) {
         List<Problem> problems = new ArrayList<>(
                 DuplicateIds.problems("coves", survey.coves().stream().map(Cove::id).toList()));
-        boolean judgesTarget = survey.limits().targetSteps().isPresent();
+        if (survey.limits().targetSteps().isPresent() && survey.coves().stream().allMatch(cove -> cove.target().isEmpty())) {
+            problems.add(Problem.warning("survey.no-target").inColumn("limits.targetSteps"));
+        }
         for (int i = 0; i < survey.coves().size(); i++) {
             Cove cove = survey.coves().get(i);
             String path = "coves[" + i + "]";
             checkFeeds(cove, path, problems);
-            if (judgesTarget && cove.target().isEmpty()) {
-                problems.add(Problem.warning("survey.no-target", cove.id()).inColumn(path + ".target"));
-            }
             problems.addAll(new PlacementCheck(survey, cove, path).problems());
         }
         return problems;

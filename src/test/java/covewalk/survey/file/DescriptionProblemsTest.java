@@ -70,7 +70,7 @@ class DescriptionProblemsTest {
         "claimedCentre": null },  | "claimedCentre": { "cct": 2700, "x": 0.45 } }, | R survey.json:10: reels[0].claimedCentre.x: This colour is given twice, by cct and duv and by x and y. Keep one of the two.
         "target": { "cct": 2700, "duv": 0.0 } | "target": { "cct": 27, "duv": 0.0 } | R survey.json:15: coves[0].target.cct: 27.0 K is outside 1000 to 20000 K; a white is some 1800 to 8000 K. Look at the meter again.
         "target": { "cct": 2700, "duv": 0.0 } | "target": { "x": 0.3, "y": 0.6 } | R survey.json:15: coves[0].target.x: This colour is too far from white to have a CCT: its Duv is beyond 0.05. Look at the meter again.
-        "target": { "cct": 2700, "duv": 0.0 }, | ~~ | W survey.json:14: coves[0].target: Cove C1 has no target, so nothing there is judged against targetSteps. Add a target, or take targetSteps out.
+        "target": { "cct": 2700, "duv": 0.0 }, | ~~ | W survey.json:8: limits.targetSteps: No cove has a target, so nothing is judged against targetSteps. Give a cove its target, or take targetSteps out.
         "lengthM": 10.0, | ~~ | R survey.json:14: coves[0].lengthM: This is missing. Fill it in.
         "lengthM": 10.0, | "lengthM": 10.4, | W survey.json:19: coves[0].placements[1].toM: Nothing is placed from 10 m to 10.4 m. Add the reel that lies there; if it is dark there, leave it so.
         "lengthM": 10.0, | "lengthM": 9.9, | R survey.json:19: coves[0].placements[1].toM: The placement ends at 10 m, and the cove is 9.9 m long. Correct one of them.
