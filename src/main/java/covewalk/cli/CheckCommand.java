@@ -2,6 +2,7 @@ package covewalk.cli;
 
 import covewalk.report.CheckJson;
 import covewalk.report.CheckTable;
+import covewalk.survey.Typed;
 import covewalk.verdict.Judgement;
 import covewalk.words.Words;
 import java.util.Optional;
@@ -34,6 +35,14 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--worst", description = "put the largest step of each cove first, instead of walking order")
     private boolean worst;
 
+    @Option(names = "--explain", paramLabel = "POSITION", converter = LengthOption.class,
+            description = "explain the verdict on the joint or fault nearest to this position, in m from the datum, or with"
+                    + " a unit as in 16 ft 5 in")
+    private Typed explain;
+
+    @Option(names = "--cove", paramLabel = "ID", description = "the cove whose place is explained; needed where there are several")
+    private String cove;
+
     CheckCommand(Terminal terminal) {
         this.terminal = terminal;
     }
@@ -42,7 +51,9 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         Judged judged = Judged.of(survey.read(terminal), Optional.ofNullable(limit), terminal);
         Judgement judgement = worst ? WorstFirst.of(judged.judgement()) : judged.judgement();
-        if (json) {
+        if (explain != null) {
+            terminal.out().print(Explained.of(judgement, Optional.ofNullable(cove), explain.value()));
+        } else if (json) {
             judged.warnings().print(terminal.err());
             terminal.out().print(new CheckJson().of(judgement));
         } else {

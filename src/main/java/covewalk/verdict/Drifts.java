@@ -23,7 +23,7 @@ final class Drifts {
         Line line = stretch.line();
         Side start = Side.of(stretch, stretch.fromM());
         return new Side(line.at(stretch.fromM()), start.parts().times(0), Covariance.ZERO, start.oneMore(), start.degrees(),
-                start.readings(), start.round(), Lux.at(stretch, stretch.fromM()));
+                start.repeatabilityMeasured(), start.readings(), start.round(), Lux.at(stretch, stretch.fromM()));
     }
 
     /** The colour at the end of the line, with the uncertainty of the whole change from the start. */
@@ -32,7 +32,7 @@ final class Drifts {
         Side end = Side.of(stretch, stretch.toM());
         double length = stretch.lengthM();
         return new Side(line.at(stretch.toM()), line.slopeParts().times(length * length), line.common(),
-                end.oneMore(), end.degrees(), end.readings(), end.round(),
+                end.oneMore(), end.degrees(), end.repeatabilityMeasured(), end.readings(), end.round(),
                 Lux.at(stretch, stretch.toM()));
     }
 
@@ -41,7 +41,7 @@ final class Drifts {
         int n = station.readings().size();
         Side whole = Side.of(stretch, station.positionM());
         return new Side(station.mean(), stretch.noise().of(station), station.digits(), whole.oneMore(),
-                whole.degrees(), n, station.round(), station.lux());
+                whole.degrees(), whole.repeatabilityMeasured(), n, station.round(), station.lux());
     }
 
     /** Whether it gets darker along the stretch, away from the nearest feed. */

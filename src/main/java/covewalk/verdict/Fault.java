@@ -18,11 +18,12 @@ import java.util.Objects;
  * @param limitSteps the limit it was judged against
  * @param hint what the pattern suggests; a suspicion, never a finding
  * @param settle how many more readings would settle it
+ * @param budget of the uncertainty
  * @param notes what bears on this verdict
  */
 public record Fault(FaultKind kind, double positionM, double fromM, double toM, List<Placement> placements,
                     Difference difference, double limitSteps, Confidence confidence, Verdict verdict, Hint hint,
-                    Settle settle, List<Note> notes) {
+                    Settle settle, Budget budget, List<Note> notes) {
 
     public Fault {
         Objects.requireNonNull(kind, "kind");

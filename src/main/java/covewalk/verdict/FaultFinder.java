@@ -4,6 +4,7 @@ import covewalk.colour.Covariance;
 import covewalk.colour.StepPlane;
 import covewalk.survey.Cove;
 import covewalk.survey.Placement;
+import covewalk.survey.SetUp;
 import covewalk.survey.Survey;
 import covewalk.verdict.HintTable.Pattern;
 import covewalk.verdict.limit.Confidence;
@@ -59,7 +60,7 @@ final class FaultFinder {
         return new Fault(FaultKind.JOINT, judged.positionM(), judged.positionM(), judged.positionM(), both,
                 judged.difference().orElseThrow(), survey.limits().neighbourSteps(), judged.confidence(),
                 judged.verdict(), HintTable.hint(new Pattern(FaultKind.JOINT, differ, false)), judged.settle(),
-                judged.notes());
+                judged.budget(), judged.notes());
     }
 
     private Fault midReel(Stretch before, Stretch after) {
@@ -81,6 +82,10 @@ final class FaultFinder {
                 comparison, false);
     }
 
+    private SetUp setUp(Stretch stretch) {
+        return survey.setUp(stretch.setUp()).orElseThrow();
+    }
+
     private Fault inside(FaultKind kind, double at, double from, double to, Stretch stretch, Comparison comparison,
                          boolean darker) {
         double limit = survey.limits().neighbourSteps();
@@ -89,6 +94,6 @@ final class FaultFinder {
         return new Fault(kind, at, from, to, List.of(stretch.placement()), comparison.difference(), limit, confidence,
                 verdict, HintTable.hint(new Pattern(kind, false, darker)),
                 Settling.of(comparison, verdict, limit, survey.limits(), Settle.WhyNot.NEAR_THE_LIMIT),
-                Notes.of(comparison));
+                Budgets.of(comparison, setUp(stretch), Budget.Part.UNLIKE_REELS), Notes.of(comparison));
     }
 }

@@ -88,12 +88,12 @@ final class JointJudge {
         Verdict verdict = confidence.at(Rates.forRound(survey.limits(), comparison.rounds()));
         return new JudgedJoint(joint, pair.setUp().id(), Optional.of(comparison.difference()), confidence, verdict,
                 Settling.of(comparison, verdict, limit, survey.limits(), Settle.WhyNot.UNLIKE_REELS),
-                comparison.rounds(), notes(joint, pair));
+                comparison.rounds(), Budgets.of(comparison, pair.setUp(), Budget.Part.UNLIKE_REELS), notes(joint, pair));
     }
 
     private static JudgedJoint notRead(Joint joint) {
         return new JudgedJoint(joint, "", Optional.empty(), Confidence.NONE, Verdict.NOT_READ,
-                new Settle(OptionalInt.empty(), Settle.WhyNot.NOT_READ), 0, List.of());
+                new Settle(OptionalInt.empty(), Settle.WhyNot.NOT_READ), 0, Budget.NONE, List.of());
     }
 
     private List<Note> notes(Joint joint, Pair pair) {

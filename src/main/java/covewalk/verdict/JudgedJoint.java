@@ -13,10 +13,11 @@ import java.util.Optional;
  * @param difference from the datum's side to the far side; empty where a side was not read
  * @param settle how many more readings would settle it; 0 where it is settled
  * @param rounds the highest round among the readings used, from 1; 0 where none were
+ * @param budget of the uncertainty; empty where a side was not read
  * @param notes what bears on this verdict
  */
 public record JudgedJoint(Joint joint, String setUp, Optional<Difference> difference, Confidence confidence,
-                          Verdict verdict, Settle settle, int rounds, List<Note> notes) {
+                          Verdict verdict, Settle settle, int rounds, Budget budget, List<Note> notes) {
 
     public JudgedJoint {
         notes = List.copyOf(notes);
@@ -33,6 +34,6 @@ public record JudgedJoint(Joint joint, String setUp, Optional<Difference> differ
 
     JudgedJoint as(Verdict other) {
         return other == verdict ? this
-                : new JudgedJoint(joint, setUp, difference, confidence, other, settle, rounds, notes);
+                : new JudgedJoint(joint, setUp, difference, confidence, other, settle, rounds, budget, notes);
     }
 }

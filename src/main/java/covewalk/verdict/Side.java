@@ -14,20 +14,22 @@ import java.util.OptionalDouble;
  * @param common the part that stays, however many readings there are
  * @param oneMore covariance of one further reading
  * @param degrees of freedom with which {@code parts} were estimated; infinite where they were declared
+ * @param repeatabilityMeasured whether the repeatability was taken from repeats, and not as declared
  * @param readings how many it rests on; 0 for a target
  */
-record Side(UvPrime colour, Parts parts, Covariance common, Covariance oneMore, double degrees, int readings, int round, OptionalDouble lux) {
+record Side(UvPrime colour, Parts parts, Covariance common, Covariance oneMore, double degrees,
+            boolean repeatabilityMeasured, int readings, int round, OptionalDouble lux) {
 
     /** The colour of a stretch at a position, along its line. */
     static Side of(Stretch stretch, double positionM) {
         Line line = stretch.line();
         return new Side(line.at(positionM), line.shrinkingAt(positionM), line.common(),
-                stretch.noise().ofOneReading(), stretch.noise().degrees(), stretch.readings(), stretch.round(), Lux.at(stretch, positionM));
+                stretch.noise().ofOneReading(), stretch.noise().degrees(), stretch.noise().repeatability().measured(), stretch.readings(), stretch.round(), Lux.at(stretch, positionM));
     }
 
     /** A colour that somebody stated: it has no noise of its own. */
     static Side stated(UvPrime colour) {
-        return new Side(colour, Parts.NONE, Covariance.ZERO, Covariance.ZERO, Double.POSITIVE_INFINITY, 0, 1,
+        return new Side(colour, Parts.NONE, Covariance.ZERO, Covariance.ZERO, Double.POSITIVE_INFINITY, false, 0, 1,
                 OptionalDouble.empty());
     }
 

@@ -54,6 +54,6 @@ final class TargetJudge {
                 placement.toM(), List.of(placement), comparison.difference(), limit, confidence, verdict,
                 HintTable.hint(new Pattern(FaultKind.OFF_TARGET, false, false)),
                 Settling.of(comparison, verdict, limit, survey.limits(), Settle.WhyNot.METER_ERROR),
-                Notes.of(comparison));
+                Budgets.of(comparison, setUp, Budget.Part.METER), Notes.of(comparison));
     }
 }

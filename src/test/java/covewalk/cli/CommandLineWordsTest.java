@@ -18,7 +18,7 @@ class CommandLineWordsTest {
         --foo                        | covewalk: there is no option --foo here. There are: --help, --version.
         check                        | covewalk check: SURVEY is missing: the survey's folder.
         check a b                    | covewalk check: b is one name too many. A name with spaces in it goes between quotation marks; --help shows what is expected.
-        check a --worse              | covewalk check: there is no option --worse here. There are: --json, --limit, --worst, --help, --version.
+        check a --worse              | covewalk check: there is no option --worse here. There are: --json, --limit, --worst, --explain, --cove, --help, --version.
         check a --limit              | covewalk check: --limit STEPS is missing: judge by this many steps between neighbours, instead of the survey's own limit.
         check a --limit two          | covewalk check: --limit: two is no number of steps above 0, up to 100. Write it like 2 or 2.5.
         check a --limit 0            | covewalk check: --limit: 0 is no number of steps above 0, up to 100. Write it like 2 or 2.5.

@@ -44,7 +44,7 @@ class StripTest {
         CoveJudgement cove = judgement.coves().get(0);
         Fault inside = cove.faults().get(2);
         Fault near = new Fault(FaultKind.DRIFT, 12.4, 12, 12.6, inside.placements(), inside.difference(), 2, inside.confidence(),
-                Verdict.UNSETTLED, inside.hint(), inside.settle(), List.of());
+                Verdict.UNSETTLED, inside.hint(), inside.settle(), inside.budget(), List.of());
         List<String> texts = texts(Strip.of(new CoveJudgement(cove.cove(), cove.stations(), cove.stretches(), cove.joints(),
                 List.of(near, inside)), Words.english()));
         assertTrue(texts.contains("change within a reel 4.2"), texts.toString());

@@ -21,6 +21,7 @@ import covewalk.survey.Survey;
 import covewalk.survey.Typed;
 import covewalk.survey.TypedColour;
 import covewalk.survey.Visit;
+import covewalk.verdict.Budget;
 import covewalk.verdict.CoveJudgement;
 import covewalk.verdict.Difference;
 import covewalk.verdict.Fault;
@@ -132,15 +133,15 @@ public final class Sample {
         Settle six = new Settle(OptionalInt.of(6), Settle.WhyNot.NONE);
         return new CoveJudgement(cove, stations(stretches), stretches,
                 List.of(new JudgedJoint(joints.get(0), "A", Optional.of(first), new Confidence(0.99994, 0.00006), Verdict.BEYOND,
-                        Settle.SETTLED, 1, List.of()),
+                        Settle.SETTLED, 1, Budget.NONE, List.of()),
                         new JudgedJoint(joints.get(1), "A", Optional.of(second), new Confidence(0.312, 0.688), Verdict.UNSETTLED,
-                                six, 2, declared)),
+                                six, 2, Budget.NONE, declared)),
                 List.of(new Fault(FaultKind.JOINT, 5, 5, 5, cove.placements().subList(0, 2), first, 2,
-                        new Confidence(0.99994, 0.00006), Verdict.BEYOND, Hint.DIFFERENT_LOT_OR_BIN, Settle.SETTLED, List.of()),
+                        new Confidence(0.99994, 0.00006), Verdict.BEYOND, Hint.DIFFERENT_LOT_OR_BIN, Settle.SETTLED, Budget.NONE, List.of()),
                         new Fault(FaultKind.JOINT, 10, 10, 10, cove.placements().subList(1, 3), second, 2,
-                                new Confidence(0.312, 0.688), Verdict.UNSETTLED, Hint.DIFFERENT_LOT_OR_BIN, six, declared),
+                                new Confidence(0.312, 0.688), Verdict.UNSETTLED, Hint.DIFFERENT_LOT_OR_BIN, six, Budget.NONE, declared),
                         new Fault(FaultKind.MID_REEL, 12.75, 12.5, 13, cove.placements().subList(2, 3), inside, 2,
-                                new Confidence(0.998, 0.002), Verdict.BEYOND, Hint.SPLICE_OR_SURFACE, Settle.SETTLED, List.of())));
+                                new Confidence(0.998, 0.002), Verdict.BEYOND, Hint.SPLICE_OR_SURFACE, Settle.SETTLED, Budget.NONE, List.of())));
     }
 
     private CoveJudgement judgedBar(Cove cove) {
@@ -150,12 +151,12 @@ public final class Sample {
         List<Joint> joints = cove.joints();
         return new CoveJudgement(cove, stations(stretches), stretches,
                 List.of(new JudgedJoint(joints.get(0), "A", Optional.of(inside), new Confidence(0.0000004, 0.9999996), Verdict.WITHIN,
-                        Settle.SETTLED, 1, List.of(new Note(Note.Kind.UNLIKE_REELS, List.of()))),
+                        Settle.SETTLED, 1, Budget.NONE, List.of(new Note(Note.Kind.UNLIKE_REELS, List.of()))),
                         new JudgedJoint(joints.get(1), "", Optional.empty(), Confidence.NONE, Verdict.NOT_READ,
-                                new Settle(OptionalInt.empty(), Settle.WhyNot.NOT_READ), 0, List.of())),
+                                new Settle(OptionalInt.empty(), Settle.WhyNot.NOT_READ), 0, Budget.NONE, List.of())),
                 List.of(new Fault(FaultKind.OFF_TARGET, 7.5, 5, 10, cove.placements().subList(1, 2), off, 3,
                         new Confidence(0.53, 0.47), Verdict.UNSETTLED, Hint.WRONG_PRODUCT_OR_METER,
-                        new Settle(OptionalInt.empty(), Settle.WhyNot.METER_ERROR), List.of())));
+                        new Settle(OptionalInt.empty(), Settle.WhyNot.METER_ERROR), Budget.NONE, List.of())));
     }
 
     private static Difference difference(Stretch from, Stretch to, double steps, double uncertainty, double kelvin, double duv,

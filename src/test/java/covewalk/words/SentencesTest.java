@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import covewalk.colour.StepRule;
 import covewalk.survey.Limits.ErrorPer;
 import covewalk.survey.Purpose;
+import covewalk.verdict.Budget;
 import covewalk.verdict.FaultKind;
 import covewalk.verdict.Hint;
 import covewalk.verdict.Note;
@@ -48,6 +49,8 @@ class SentencesTest {
             Map.entry("caution.", codes(Caution.values())), Map.entry("caution.group.", codes(Caution.Group.values())),
             Map.entry("item.place.", codes(FaultKind.values())), Map.entry("item.towards.", codes(FaultKind.values())),
             Map.entry("item.do.", codes(FaultKind.values())),
+            Map.entry("explain.difference.", codes(FaultKind.values())), Map.entry("explain.part.", codes(Budget.Part.values())),
+            Map.entry("explain.of.", codes(Budget.Of.values())), Map.entry("explain.source.", codes(Budget.Source.values())),
             Map.entry("priority.", Set.of("first", "next", "read-again", "agree")),
             Map.entry("towards.", Set.of("warmer", "cooler", "greener", "pinker")),
             Map.entry("reel.field.", Set.of("maker", "product", "nominalCct", "bin", "lot", "serial", "made", "gtin")),
