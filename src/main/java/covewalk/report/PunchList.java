@@ -1,7 +1,7 @@
 package covewalk.report;
 
 import covewalk.survey.Reel;
-import covewalk.survey.Survey;
+import covewalk.survey.ReelsById;
 import covewalk.verdict.CoveJudgement;
 import covewalk.verdict.Fault;
 import covewalk.verdict.Judgement;
@@ -26,9 +26,10 @@ public record PunchList(Judgement judgement, List<PunchItem> items) {
 
     public static PunchList of(Judgement judgement) {
         List<PunchItem> items = new ArrayList<>();
+        ReelsById reels = new ReelsById(judgement.survey());
         for (CoveJudgement cove : judgement.coves()) {
             cove.faults().stream().sorted(Comparator.comparingDouble(Fault::positionM)).forEach(fault -> items.add(
-                    new PunchItem(items.size() + 1, cove.cove(), fault, reels(judgement.survey(), fault))));
+                    new PunchItem(items.size() + 1, cove.cove(), fault, reels(reels, fault))));
         }
         return new PunchList(judgement, items);
     }
@@ -43,8 +44,8 @@ public record PunchList(Judgement judgement, List<PunchItem> items) {
         return item.fault().difference().steps() / item.fault().limitSteps();
     }
 
-    private static List<Reel> reels(Survey survey, Fault fault) {
-        return fault.reels().stream().map(id -> survey.reel(id).orElseGet(() -> unlabelled(id))).toList();
+    private static List<Reel> reels(ReelsById reels, Fault fault) {
+        return fault.reels().stream().map(id -> reels.find(id).orElseGet(() -> unlabelled(id))).toList();
     }
 
     private static Reel unlabelled(String id) {

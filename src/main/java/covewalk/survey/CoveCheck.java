@@ -15,11 +15,12 @@ final class CoveCheck {
         if (survey.limits().targetSteps().isPresent() && survey.coves().stream().allMatch(cove -> cove.target().isEmpty())) {
             problems.add(Problem.warning("survey.no-target").inColumn("limits.targetSteps"));
         }
+        ReelsById reels = new ReelsById(survey);
         for (int i = 0; i < survey.coves().size(); i++) {
             Cove cove = survey.coves().get(i);
             String path = "coves[" + i + "]";
             checkFeeds(cove, path, problems);
-            problems.addAll(new PlacementCheck(survey, cove, path).problems());
+            problems.addAll(new PlacementCheck(reels, cove, path).problems());
         }
         return problems;
     }

@@ -11,14 +11,14 @@ final class PlacementCheck {
     /** A longer gap is seen as dark and was meant by somebody (common practice, no source). */
     private static final double GAP_M = 0.3;
 
-    private final Survey survey;
+    private final ReelsById reels;
     private final Cove cove;
     private final String path;
     private final List<Problem> problems = new ArrayList<>();
 
     /** @param path the cove's place in the description */
-    PlacementCheck(Survey survey, Cove cove, String path) {
-        this.survey = survey;
+    PlacementCheck(ReelsById reels, Cove cove, String path) {
+        this.reels = reels;
         this.cove = cove;
         this.path = path;
     }
@@ -37,7 +37,7 @@ final class PlacementCheck {
     }
 
     private void checkOne(Placement placement, String at) {
-        if (survey.reel(placement.reel()).isEmpty()) {
+        if (reels.find(placement.reel()).isEmpty()) {
             problems.add(Problem.refusal("survey.no-reel", placement.reel()).inColumn(at + ".reel"));
         }
         if (placement.toM() > cove.lengthM() + TAPE_M) {

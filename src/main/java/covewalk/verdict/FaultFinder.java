@@ -4,6 +4,7 @@ import covewalk.colour.Covariance;
 import covewalk.colour.StepPlane;
 import covewalk.survey.Cove;
 import covewalk.survey.Placement;
+import covewalk.survey.ReelsById;
 import covewalk.survey.SetUp;
 import covewalk.survey.Survey;
 import covewalk.verdict.HintTable.Pattern;
@@ -19,12 +20,14 @@ import java.util.List;
 final class FaultFinder {
 
     private final Survey survey;
+    private final ReelsById reels;
     private final Cove cove;
     private final List<Stretch> stretches;
     private final StepPlane plane;
 
-    FaultFinder(Survey survey, Cove cove, List<Stretch> stretches) {
+    FaultFinder(Survey survey, ReelsById reels, Cove cove, List<Stretch> stretches) {
         this.survey = survey;
+        this.reels = reels;
         this.cove = cove;
         this.stretches = stretches;
         this.plane = Planes.of(survey, cove);
@@ -54,8 +57,8 @@ final class FaultFinder {
 
     private Fault atJoint(JudgedJoint judged) {
         List<Placement> both = List.of(judged.joint().before(), judged.joint().after());
-        boolean differ = survey.reel(both.get(0).reel())
-                .flatMap(one -> survey.reel(both.get(1).reel()).map(other -> HintTable.labelsDiffer(one, other)))
+        boolean differ = reels.find(both.get(0).reel())
+                .flatMap(one -> reels.find(both.get(1).reel()).map(other -> HintTable.labelsDiffer(one, other)))
                 .orElse(true);
         return new Fault(FaultKind.JOINT, judged.positionM(), judged.positionM(), judged.positionM(), both,
                 judged.difference().orElseThrow(), survey.limits().neighbourSteps(), judged.confidence(),
@@ -93,7 +96,7 @@ final class FaultFinder {
         Verdict verdict = confidence.at(Rates.forRound(survey.limits(), comparison.rounds()));
         return new Fault(kind, at, from, to, List.of(stretch.placement()), comparison.difference(), limit, confidence,
                 verdict, HintTable.hint(new Pattern(kind, false, darker)),
-                Settling.of(comparison, verdict, limit, survey.limits(), Settle.WhyNot.NEAR_THE_LIMIT),
+                Settling.of(comparison, verdict, limit, survey.limits().errorRate(), Settle.WhyNot.NEAR_THE_LIMIT),
                 Budgets.of(comparison, setUp(stretch), Budget.Part.UNLIKE_REELS), Notes.of(comparison));
     }
 }

@@ -1,5 +1,6 @@
 package covewalk.verdict;
 
+import covewalk.survey.Limits;
 import covewalk.verdict.limit.Holm;
 import covewalk.verdict.limit.RoundShares;
 import covewalk.verdict.limit.Verdict;
@@ -17,7 +18,8 @@ final class HolmVerdicts {
     }
 
     /** The same joints, cove by cove, with those verdicts left standing that the survey's error rate allows. */
-    static List<List<JudgedJoint>> over(List<List<JudgedJoint>> coves, double errorRate) {
+    static List<List<JudgedJoint>> over(List<List<JudgedJoint>> coves, Limits limits) {
+        double errorRate = limits.errorRate();
         List<JudgedJoint> read = coves.stream().flatMap(List::stream)
                 .filter(joint -> joint.verdict() != Verdict.NOT_READ).toList();
         boolean[] beyond = stands(read, joint -> 1 - joint.confidence().beyond(), errorRate);

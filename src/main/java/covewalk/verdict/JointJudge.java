@@ -4,8 +4,10 @@ import covewalk.colour.Covariance;
 import covewalk.colour.StepPlane;
 import covewalk.survey.Cove;
 import covewalk.survey.Joint;
+import covewalk.survey.Limits;
 import covewalk.survey.Placement;
 import covewalk.survey.Reel;
+import covewalk.survey.ReelsById;
 import covewalk.survey.SetUp;
 import covewalk.survey.Survey;
 import covewalk.verdict.limit.Confidence;
@@ -28,12 +30,14 @@ final class JointJudge {
     }
 
     private final Survey survey;
+    private final ReelsById reels;
     private final List<Stretch> stretches;
     private final List<PlacementRow> rows;
     private final StepPlane plane;
 
-    JointJudge(Survey survey, Cove cove, List<PlacementRow> rows, List<Stretch> stretches) {
+    JointJudge(Survey survey, ReelsById reels, Cove cove, List<PlacementRow> rows, List<Stretch> stretches) {
         this.survey = survey;
+        this.reels = reels;
         this.stretches = stretches;
         this.rows = rows;
         this.plane = Planes.of(survey, cove);
@@ -76,8 +80,8 @@ final class JointJudge {
     }
 
     private boolean mayBeUnlike(Joint joint) {
-        Optional<Reel> one = survey.reel(joint.before().reel());
-        Optional<Reel> other = survey.reel(joint.after().reel());
+        Optional<Reel> one = reels.find(joint.before().reel());
+        Optional<Reel> other = reels.find(joint.after().reel());
         return one.isEmpty() || other.isEmpty() || one.get() != other.get() && one.get().mayBeUnlike(other.get());
     }
 
@@ -87,8 +91,18 @@ final class JointJudge {
         Confidence confidence = comparison.confidence(limit);
         Verdict verdict = confidence.at(Rates.forRound(survey.limits(), comparison.rounds()));
         return new JudgedJoint(joint, pair.setUp().id(), Optional.of(comparison.difference()), confidence, verdict,
-                Settling.of(comparison, verdict, limit, survey.limits(), Settle.WhyNot.UNLIKE_REELS),
+                settle(comparison, verdict),
                 comparison.rounds(), Budgets.of(comparison, pair.setUp(), Budget.Part.UNLIKE_REELS), notes(joint, pair));
+    }
+
+    /** Where all joints share one error rate, what this one needs is reckoned as if none of the others settled. */
+    private Settle settle(Comparison comparison, Verdict verdict) {
+        Limits limits = survey.limits();
+        boolean shared = limits.errorPer() == Limits.ErrorPer.SURVEY;
+        double rate = shared ? limits.errorRate() / 2 / survey.coves().stream().mapToInt(cove -> cove.joints().size()).sum()
+                : limits.errorRate();
+        return Settling.of(comparison, shared ? Verdict.UNSETTLED : verdict, limits.neighbourSteps(), rate,
+                Settle.WhyNot.UNLIKE_REELS);
     }
 
     private static JudgedJoint notRead(Joint joint) {

@@ -3,6 +3,7 @@ package covewalk.verdict;
 import covewalk.survey.Cove;
 import covewalk.survey.Limits.ErrorPer;
 import covewalk.survey.Reading;
+import covewalk.survey.ReelsById;
 import covewalk.survey.Role;
 import covewalk.survey.SetUp;
 import covewalk.survey.StandingReadings;
@@ -15,7 +16,9 @@ import covewalk.verdict.stretch.Stretches;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntFunction;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Judges a survey: from its readings to the verdict on every joint, and to the faults. */
 public final class Judge {
@@ -30,33 +33,31 @@ public final class Judge {
     public Judgement judge(Survey survey, List<Reading> log) {
         List<CoveRows> coves = rows(survey, log);
         List<List<Stretch>> stretches = stretches(survey, coves);
-        List<List<JudgedJoint>> joints = new ArrayList<>();
-        for (int i = 0; i < coves.size(); i++) {
-            JointJudge judge = new JointJudge(survey, coves.get(i).cove(), coves.get(i).rows(), stretches.get(i));
-            joints.add(coves.get(i).cove().joints().stream().map(judge::judge).toList());
-        }
-        if (survey.limits().errorPer() == ErrorPer.SURVEY) {
-            joints = HolmVerdicts.over(joints, survey.limits().errorRate());
-        }
-        return new Judgement(survey, judged(survey, coves, stretches, joints), Notes.of(survey));
+        ReelsById reels = new ReelsById(survey);
+        List<List<JudgedJoint>> joints = forEach(coves, i -> {
+            JointJudge judge = new JointJudge(survey, reels, coves.get(i).cove(), coves.get(i).rows(), stretches.get(i));
+            return coves.get(i).cove().joints().stream().map(judge::judge).toList();
+        });
+        List<List<JudgedJoint>> held = survey.limits().errorPer() == ErrorPer.SURVEY
+                ? HolmVerdicts.over(joints, survey.limits()) : joints;
+        List<CoveJudgement> judged = forEach(coves, i -> {
+            CoveRows rows = coves.get(i);
+            List<Fault> faults = new FaultFinder(survey, reels, rows.cove(), stretches.get(i)).find(held.get(i));
+            return new CoveJudgement(rows.cove(), rows.stations(), stretches.get(i), held.get(i), faults);
+        });
+        return new Judgement(survey, judged, Notes.of(survey));
     }
 
-    private static List<CoveJudgement> judged(Survey survey, List<CoveRows> coves, List<List<Stretch>> stretches,
-                                              List<List<JudgedJoint>> joints) {
-        List<CoveJudgement> judged = new ArrayList<>();
-        for (int i = 0; i < coves.size(); i++) {
-            CoveRows rows = coves.get(i);
-            List<Fault> faults = new FaultFinder(survey, rows.cove(), stretches.get(i)).find(joints.get(i));
-            judged.add(new CoveJudgement(rows.cove(), rows.stations(), stretches.get(i), joints.get(i), faults));
-        }
-        return judged;
+    /** Coves do not touch each other, so all processors may work on them; the answers stay in the order of the coves. */
+    private static <T> List<T> forEach(List<CoveRows> coves, IntFunction<T> work) {
+        return IntStream.range(0, coves.size()).parallel().mapToObj(work).toList();
     }
 
     private static List<CoveRows> rows(Survey survey, List<Reading> log) {
         Map<String, List<Reading>> byCove = StandingReadings.of(log).stream()
                 .filter(reading -> reading.role() == Role.WALK)
                 .collect(Collectors.groupingBy(Reading::cove));
-        return survey.coves().stream().map(cove -> {
+        return survey.coves().parallelStream().map(cove -> {
             List<Station> stations = Stations.of(byCove.getOrDefault(cove.id(), List.of()));
             List<PlacementRow> rows = survey.setUps().stream()
                     .flatMap(setUp -> PlacementRow.of(cove, stations, setUp).stream()).toList();
@@ -71,7 +72,7 @@ public final class Judge {
             List<List<PlacementRow>> rows = coves.stream()
                     .map(cove -> cove.rows().stream().filter(row -> row.setUp() == setUp).toList()).toList();
             Stretches finder = new Stretches(rows.stream().flatMap(List::stream).toList(), setUp);
-            List<List<Stretch>> found = finder.settled(rows.stream().map(finder::of).toList());
+            List<List<Stretch>> found = finder.settled(rows.parallelStream().map(finder::of).toList());
             for (int i = 0; i < found.size(); i++) {
                 byCove.get(i).addAll(found.get(i)); // along the cove, one set-up after the other
             }

@@ -33,7 +33,7 @@ public record JudgedJoint(Joint joint, String setUp, Optional<Difference> differ
     }
 
     JudgedJoint as(Verdict other) {
-        return other == verdict ? this
-                : new JudgedJoint(joint, setUp, difference, confidence, other, settle, rounds, budget, notes);
+        return new JudgedJoint(joint, setUp, difference, confidence, other,
+                other == Verdict.UNSETTLED ? settle : Settle.SETTLED, rounds, budget, notes);
     }
 }

@@ -1,7 +1,7 @@
 package covewalk.verdict;
 
 import covewalk.colour.Covariance;
-import covewalk.survey.Limits;
+import covewalk.verdict.limit.RoundShares;
 import covewalk.verdict.limit.Verdict;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.distribution.TDistribution;
@@ -20,12 +20,14 @@ final class Settling {
     private Settling() {
     }
 
-    static Settle of(Comparison comparison, Verdict verdict, double limitSteps, Limits limits, Settle.WhyNot staying) {
+    /** @param errorRate that this place may have by itself, each way */
+    static Settle of(Comparison comparison, Verdict verdict, double limitSteps, double errorRate,
+                     Settle.WhyNot staying) {
         if (verdict != Verdict.UNSETTLED) {
             return Settle.SETTLED;
         }
         double away = Math.abs(comparison.difference().steps() - limitSteps);
-        double wanted = away / sdsWanted(limits, comparison.rounds() + 1, comparison.degrees());
+        double wanted = away / sdsWanted(errorRate, comparison.rounds() + 1, comparison.degrees());
         for (int more = 1; more <= Settle.MOST; more++) {
             if (Math.sqrt(varianceWith(comparison, more)) <= wanted) {
                 return Settle.after(more);
@@ -36,8 +38,8 @@ final class Settling {
     }
 
     /** Standard deviations that must lie between the difference and the limit. */
-    private static double sdsWanted(Limits limits, int round, double degrees) {
-        double sure = 1 - Rates.forRound(limits, round);
+    private static double sdsWanted(double errorRate, int round, double degrees) {
+        double sure = 1 - errorRate * RoundShares.of(round);
         double quantile = degrees > 1e4 ? NORMAL.inverseCumulativeProbability(sure)
                 : new TDistribution(null, Math.max(1, degrees)).inverseCumulativeProbability(sure);
         return quantile + NORMAL.inverseCumulativeProbability(CHANCE);

@@ -53,7 +53,7 @@ final class TargetJudge {
         return new Fault(FaultKind.OFF_TARGET, (placement.fromM() + placement.toM()) / 2, placement.fromM(),
                 placement.toM(), List.of(placement), comparison.difference(), limit, confidence, verdict,
                 HintTable.hint(new Pattern(FaultKind.OFF_TARGET, false, false)),
-                Settling.of(comparison, verdict, limit, survey.limits(), Settle.WhyNot.METER_ERROR),
+                Settling.of(comparison, verdict, limit, survey.limits().errorRate(), Settle.WhyNot.METER_ERROR),
                 Budgets.of(comparison, setUp, Budget.Part.METER), Notes.of(comparison));
     }
 }

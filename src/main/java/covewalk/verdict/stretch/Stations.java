@@ -3,14 +3,12 @@ package covewalk.verdict.stretch;
 import covewalk.colour.Covariance;
 import covewalk.colour.UvPrime;
 import covewalk.survey.Reading;
-import covewalk.survey.Typed;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Groups the readings of one cove into stations. */
@@ -54,6 +52,14 @@ public final class Stations {
     }
 
     private static OptionalDouble meanLux(List<Reading> readings) {
-        return readings.stream().map(Reading::lux).flatMap(Optional::stream).mapToDouble(Typed::value).average();
+        double sum = 0;
+        int count = 0;
+        for (Reading reading : readings) {
+            if (reading.lux().isPresent()) {
+                sum += reading.lux().get().value();
+                count++;
+            }
+        }
+        return count == 0 ? OptionalDouble.empty() : OptionalDouble.of(sum / count);
     }
 }
