@@ -5,6 +5,7 @@ import covewalk.survey.file.ReadSurvey;
 import covewalk.verdict.Judgement;
 import covewalk.words.Words;
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -57,7 +58,11 @@ final class ReportCommand implements Callable<Integer> {
         if (Files.exists(out) && !Files.isDirectory(out)) {
             throw CannotBeDone.because(Sentences.of("report.out-is-file", out.getFileName().toString()));
         }
-        Files.createDirectories(out);
+        try {
+            Files.createDirectories(out);
+        } catch (FileSystemException refused) {
+            throw CannotBeDone.because(Sentences.of("report.out-refused", String.valueOf(out.getFileName())));
+        }
         if (!Files.isWritable(out)) {
             throw CannotBeDone.because(Sentences.of("report.out-denied", String.valueOf(out.getFileName())));
         }

@@ -1,6 +1,7 @@
 package covewalk.report;
 
 import covewalk.verdict.Fault;
+import covewalk.verdict.FaultKind;
 import covewalk.verdict.limit.Verdict;
 import java.util.Locale;
 
@@ -18,7 +19,11 @@ public enum Priority {
     /** A difference this many times the limit comes first (common practice, no source). */
     private static final double FAR_BEYOND = 2;
 
+    /** A single spot may be a misread: it is read again before anything is put right. */
     static Priority of(Fault fault) {
+        if (fault.kind() == FaultKind.LONE_STATION) {
+            return READ_AGAIN;
+        }
         if (fault.verdict() == Verdict.BEYOND) {
             return fault.difference().steps() >= FAR_BEYOND * fault.limitSteps() ? FIRST : NEXT;
         }

@@ -4,6 +4,7 @@ import covewalk.survey.Reel;
 import covewalk.survey.ReelsById;
 import covewalk.verdict.CoveJudgement;
 import covewalk.verdict.Fault;
+import covewalk.verdict.FaultKind;
 import covewalk.verdict.Judgement;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -34,9 +35,13 @@ public record PunchList(Judgement judgement, List<PunchItem> items) {
         return new PunchList(judgement, items);
     }
 
-    /** The items farthest beyond their limit, farthest first; what is only unsettled follows what is beyond. */
+    /**
+     * The items farthest beyond their limit, farthest first; what is only unsettled follows what is beyond, and single
+     * spots, which may be misreads, follow everything.
+     */
     public List<PunchItem> worst(int most) {
-        return items.stream().sorted(Comparator.comparing((PunchItem item) -> item.fault().verdict())
+        return items.stream().sorted(Comparator.comparing((PunchItem item) -> item.fault().kind() == FaultKind.LONE_STATION)
+                .thenComparing(item -> item.fault().verdict())
                 .thenComparing(Comparator.comparingDouble(PunchList::timesTheLimit).reversed())).limit(most).toList();
     }
 

@@ -109,9 +109,30 @@ class CheckCommandTest {
     }
 
     @Test
+    void aLogThatASealNamesIsMissed() throws IOException {
+        SmallSurvey.in(folder, 5);
+        FrontDoor.run("report", folder.toString(), "--out", folder.resolve("out").toString());
+        Files.delete(folder.resolve("readings.csv"));
+        Run run = FrontDoor.run("check", folder.toString());
+        assertEquals("readings.csv: The log is not there, though a seal of this survey shows that there was one."
+                + " Put it back from a copy.\n", run.err());
+        assertEquals(2, run.code());
+    }
+
+    @Test
+    void aFolderInTheLogsPlaceIsNamed() throws IOException {
+        SmallSurvey.in(folder, 5);
+        Files.delete(folder.resolve("readings.csv"));
+        Files.createDirectory(folder.resolve("readings.csv"));
+        Run run = FrontDoor.run("check", folder.toString());
+        assertEquals("readings.csv: This is a folder, and the log is a file. Put the log back in its place.\n", run.err());
+        assertEquals(2, run.code());
+    }
+
+    @Test
     void aMissingFolderIsToldInOneSentence() {
         Run run = FrontDoor.run("check", folder.resolve("nowhere").toString());
-        assertEquals("There is no such folder. Give the folder of a survey.\n", run.err());
+        assertEquals("nowhere: There is no such folder. Give the folder of a survey.\n", run.err());
         assertEquals(2, run.code());
     }
 

@@ -23,6 +23,10 @@ record LogContent(Optional<LogHeader> header, List<Reading> readings, List<Probl
         return new LogContent(Optional.empty(), List.of(), List.of(), 0, 0, new byte[0], false);
     }
 
+    LogContent with(Problem problem) {
+        return new LogContent(header, readings, List.of(problem), wholeBytes, lines, unfinished, crlf);
+    }
+
     boolean refused() {
         return problems.stream().anyMatch(Problem::refused);
     }

@@ -33,6 +33,12 @@ final class SealFile {
         }
     }
 
+    /** Whether a seal on disk holds a file of this name; not where the seals cannot be read. */
+    boolean names(String name) throws IOException {
+        return read().value().orElse(List.of()).stream()
+                .anyMatch(seal -> seal.files().stream().anyMatch(sealed -> sealed.name().equals(name)));
+    }
+
     private static Outcome<List<SealEntry>> read(JsonTree.Read tree) {
         List<Problem> wrong = new ArrayList<>();
         Fields fields = new Fields(tree.root().orElseThrow(), "", wrong);

@@ -34,7 +34,8 @@ public final class SurveyFolder {
      */
     public ReadSurvey read() throws IOException {
         if (!Files.isDirectory(folder)) {
-            return new ReadSurvey(Optional.empty(), List.of(), List.of(Problem.refusal("folder.missing")));
+            return new ReadSurvey(Optional.empty(), List.of(), List.of(Problem.refusal("folder.missing")
+                    .at(String.valueOf(folder.getFileName()), 0, "")));
         }
         DescriptionFile.Description description = DescriptionFile.in(folder).read();
         List<Problem> problems = new ArrayList<>(description.problems());
@@ -62,11 +63,16 @@ public final class SurveyFolder {
         return DescriptionFile.in(folder).save(survey);
     }
 
+    /** A log that is not there was lost where a seal names it. */
     private LogContent log(String firstSetUp) throws IOException {
+        if (Files.isDirectory(folder.resolve(FileNames.LOG))) {
+            return LogContent.ofNothing().with(Problem.refusal("log.is-folder").at(FileNames.LOG, 0, ""));
+        }
         try (InputStream in = Files.newInputStream(folder.resolve(FileNames.LOG))) {
             return LogReader.read(in, firstSetUp);
         } catch (NoSuchFileException nothingReadYet) {
-            return LogContent.ofNothing();
+            return new SealFile(folder).names(FileNames.LOG) ? LogContent.ofNothing().with(Problem.refusal("log.lost").at(FileNames.LOG, 0, ""))
+                    : LogContent.ofNothing();
         }
     }
 }

@@ -160,7 +160,7 @@ class DescriptionProblemsTest {
 
     @Test
     void aMissingFolderOrDescriptionIsAProblemAndNoException() throws IOException {
-        assertEquals("R There is no such folder. Give the folder of a survey.",
+        assertEquals("R nowhere: There is no such folder. Give the folder of a survey.",
                 Seen.all(SurveyFolder.at(folder.resolve("nowhere")).read().problems()));
         assertEquals("R survey.json: The survey has no description. Give the folder of a survey, or describe it first.",
                 Seen.all(SurveyFolder.at(folder).read().problems()));

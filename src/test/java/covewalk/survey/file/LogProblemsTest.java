@@ -142,11 +142,11 @@ class LogProblemsTest {
     @Test
     void bytesThatAreNoTextAreTold() throws IOException {
         Files.write(folder.resolve("readings.csv"), (SurveyText.HEADER + "\n" + SOUND.replace(",,\n", ",,Grün\n")).getBytes(ISO_8859_1));
-        assertEquals("R readings.csv:2: note: This text is not UTF-8. Save the log again as UTF-8 text.",
+        assertEquals("R readings.csv:2: note: This text is not UTF-8: another program has rewritten it. Keep this file as it is, and put the log back from a copy.",
                 Seen.all(SurveyFolder.at(folder).read().problems()));
         Files.write(folder.resolve("readings.csv"), (SurveyText.HEADER + "\n" + SOUND).getBytes(UTF_16));
         assertTrue(Seen.all(SurveyFolder.at(folder).read().problems())
-                .startsWith("R readings.csv:1: The log is not UTF-8. Save it again as UTF-8 text."));
+                .startsWith("R readings.csv:1: The log is not UTF-8 any more: another program has rewritten it. Keep this file as it is, and put the log back from a copy."));
         String zeros = SurveyText.HEADER + "\n" + SOUND.replace("walk", "\0\0\0\0");
         assertEquals("R readings.csv:2: role: There is a character in this row that no text holds, as after a power cut or with"
                 + " line ends of an old kind. Look at the row in a text editor and restore it from a copy.", Seen.all(read(zeros).problems()));
