@@ -40,6 +40,9 @@ final class CheckCommand implements Callable<Integer> {
                     + " a unit as in 16 ft 5 in")
     private Typed explain;
 
+    @Mixin
+    private CorrectDriftOption correctDrift;
+
     @Option(names = "--cove", paramLabel = "ID", description = "the cove whose place is explained; needed where there are several")
     private String cove;
 
@@ -49,7 +52,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Judged judged = Judged.of(survey.read(terminal), Optional.ofNullable(limit), terminal);
+        Judged judged = Judged.of(survey.read(terminal), Optional.ofNullable(limit), correctDrift.asked(), terminal);
         Judgement judgement = worst ? WorstFirst.of(judged.judgement()) : judged.judgement();
         if (explain != null) {
             terminal.out().print(Explained.of(judgement, Optional.ofNullable(cove), explain.value()));
