@@ -40,11 +40,11 @@ final class CheckCommand implements Callable<Integer> {
                     + " a unit as in 16 ft 5 in")
     private Typed explain;
 
-    @Mixin
-    private CorrectDriftOption correctDrift;
-
     @Option(names = "--cove", paramLabel = "ID", description = "the cove whose place is explained; needed where there are several")
     private String cove;
+
+    @Mixin
+    private CorrectDriftOption correctDrift;
 
     CheckCommand(Terminal terminal) {
         this.terminal = terminal;
