@@ -39,6 +39,8 @@ class ArchitectureTest {
             new Room("covewalk.survey", "covewalk.colour..", "a survey is what was seen, whatever is made of it"),
             new Room("covewalk.survey.file..", "covewalk.survey covewalk.colour..", "files hold surveys and judge nothing"),
             new Room("covewalk.verdict..", "covewalk.survey covewalk.colour..", "a verdict opens no file and chooses no words"),
+            new Room("covewalk.verdict.evidence", "covewalk.verdict.stretch covewalk.survey covewalk.colour..",
+                    "what weakens the readings is found before anything is judged"),
             new Room("covewalk.words..", "covewalk.verdict.. covewalk.survey covewalk.colour..", "words say what was found"),
             new Room("covewalk.plot..", "covewalk.words.. covewalk.verdict.. covewalk.survey covewalk.colour..",
                     "a plot draws what was found, on any surface"),

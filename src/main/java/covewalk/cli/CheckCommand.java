@@ -43,13 +43,16 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--cove", paramLabel = "ID", description = "the cove whose place is explained; needed where there are several")
     private String cove;
 
+    @Mixin
+    private CorrectDriftOption correctDrift;
+
     CheckCommand(Terminal terminal) {
         this.terminal = terminal;
     }
 
     @Override
     public Integer call() throws Exception {
-        Judged judged = Judged.of(survey.read(terminal), Optional.ofNullable(limit), terminal);
+        Judged judged = Judged.of(survey.read(terminal), Optional.ofNullable(limit), correctDrift.asked(), terminal);
         Judgement judgement = worst ? WorstFirst.of(judged.judgement()) : judged.judgement();
         if (explain != null) {
             terminal.out().print(Explained.of(judgement, Optional.ofNullable(cove), explain.value()));

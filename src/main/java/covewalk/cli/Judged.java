@@ -9,11 +9,16 @@ import java.util.Optional;
 /** A survey judged, and what looks wrong in what it was judged by. */
 record Judged(Judgement judgement, Warnings warnings) {
 
-    /** @param limit steps between neighbours that go before the survey's own */
-    static Judged of(ReadSurvey read, Optional<Double> limit, Terminal terminal) throws Exception {
+    /**
+     * @param limit steps between neighbours that go before the survey's own
+     * @param correctDrift whether a drift of meter or light is taken off the readings
+     */
+    static Judged of(ReadSurvey read, Optional<Double> limit, boolean correctDrift, Terminal terminal)
+            throws Exception {
         Survey own = read.survey().orElseThrow();
         Survey survey = limit.map(steps -> own.with(own.limits().withNeighbourSteps(steps))).orElse(own);
-        Judgement judgement = Progress.during(Sentences.of("judging"), terminal, () -> new Judge().judge(survey, read.log()));
+        Judgement judgement = Progress.during(Sentences.of("judging"), terminal,
+                () -> new Judge().judge(survey, read.log(), correctDrift));
         return new Judged(judgement, new Warnings(read.warnings()));
     }
 }

@@ -33,6 +33,9 @@ final class ReportCommand implements Callable<Integer> {
             description = "the folder to write into; it is made where it is missing")
     private Path out;
 
+    @Mixin
+    private CorrectDriftOption correctDrift;
+
     ReportCommand(Terminal terminal) {
         this.terminal = terminal;
     }
@@ -40,7 +43,7 @@ final class ReportCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         ReadSurvey read = survey.read(terminal);
-        Judged judged = Judged.of(read, Optional.empty(), terminal);
+        Judged judged = Judged.of(read, Optional.empty(), correctDrift.asked(), terminal);
         makeOut();
         String seal = new Sealing(terminal).seal(survey.folder());
         List<Path> written = write(judged, seal);

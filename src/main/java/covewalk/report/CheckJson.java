@@ -39,6 +39,8 @@ public final class CheckJson {
         all.put("errorPer", limits.errorPer().code());
         all.set("counts", counts(judgement));
         all.set("notes", notes(judgement.notes()));
+        ArrayNode evidence = all.putArray("evidence");
+        judgement.notes().forEach(note -> evidence.add(evidence(note)));
         return Json.text(all);
     }
 
@@ -137,6 +139,13 @@ public final class CheckJson {
 
     private static ArrayNode notes(List<Note> notes) {
         return Json.texts(notes.stream().map(note -> code(note.kind())).toList());
+    }
+
+    /** A note with what its sentence says, in that order. */
+    private static ObjectNode evidence(Note note) {
+        ObjectNode object = Json.object().put("note", code(note.kind()));
+        object.set("details", Json.texts(note.details()));
+        return object;
     }
 
     /** Empty where more readings would settle it. */

@@ -69,6 +69,8 @@ public final class Explanation {
         if (place.verdict() == Verdict.UNSETTLED) {
             say("explain.settle", words.toSettle(place.settle()));
         }
+        new NoteWords(words).sentences(judgement.notes().stream().filter(note -> note.kind().corrects()).toList())
+                .forEach(note -> say("table.remark", note));
     }
 
     private void side(Stretch stretch) {

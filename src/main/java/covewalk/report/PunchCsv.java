@@ -5,6 +5,7 @@ import covewalk.survey.Limits;
 import covewalk.survey.Reel;
 import covewalk.verdict.Difference;
 import covewalk.verdict.Fault;
+import covewalk.words.NoteWords;
 import covewalk.words.Words;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +21,7 @@ final class PunchCsv {
     private static final List<String> SUMS = List.of("steps", "standard_uncertainty_steps", "limit_steps", "limit_set_by",
             "step_rule", "delta_cct_k", "delta_duv", "towards", "lux_ratio", "confidence_beyond", "confidence_within");
     private static final List<String> ACTION = List.of("suspected", "check_first", "to_do", "readings_to_settle", "why_not",
-            "priority", "priority_reason", "height_m", "feed_at_m", "driver", "circuit", "cautions");
+            "priority", "priority_reason", "height_m", "feed_at_m", "driver", "circuit", "cautions", "corrected");
 
     private final Words words;
     private final PunchWords punch;
@@ -45,9 +46,16 @@ final class PunchCsv {
             label(item.after());
             sums(item.fault(), limits);
             action(item);
+            table.text(corrections(list));
             table.endRow();
         }
         return table.written();
+    }
+
+    /** What was done to the readings before they were judged. */
+    private String corrections(PunchList list) {
+        return String.join(" ", new NoteWords(words).sentences(
+                list.judgement().notes().stream().filter(note -> note.kind().corrects()).toList()));
     }
 
     private void place(PunchItem item) {

@@ -9,6 +9,7 @@ import covewalk.survey.Reel;
 import covewalk.survey.Survey;
 import covewalk.verdict.Difference;
 import covewalk.verdict.Fault;
+import covewalk.words.NoteWords;
 import covewalk.words.RuleWords;
 import covewalk.words.Words;
 import java.util.List;
@@ -39,6 +40,7 @@ final class PunchJson {
         ArrayNode items = all.putArray("items");
         list.items().forEach(item -> items.add(item(item)));
         all.set("warnings", Json.texts(warnings));
+        all.set("evidence", Json.texts(new NoteWords(words).sentences(list.judgement().notes())));
         all.put("sealCode", sealCode);
         return Json.text(all);
     }

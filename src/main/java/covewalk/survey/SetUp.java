@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -15,11 +16,12 @@ import java.util.TreeSet;
  * @param unlikeUv added standard uncertainty of u' and of v' each where two reels' spectra may be unlike
  * @param smearM path over which one reading averages, m: head to strip, strip to paint, or both light paths added
  * @param dimPercent level the light was set to, percent of full
+ * @param leastLux less light than this, lx, the meter does not read well; empty where nobody said
  * @param assumed which of {@link #UNCERTAINTIES} nobody declared: their figures are assumed, and printed so
  */
 public record SetUp(String id, String meter, String serial, Optional<LocalDate> calibrationDue, double repeatabilityUv,
                     double absoluteUv, double unlikeUv, Reads reads, double smearM, double dimPercent,
-                    Set<String> assumed) {
+                    OptionalDouble leastLux, Set<String> assumed) {
 
     /** The names of the three uncertainties in a survey file. */
     public static final List<String> UNCERTAINTIES = List.of("repeatabilityUv", "absoluteUv", "unlikeUv");
@@ -33,6 +35,13 @@ public record SetUp(String id, String meter, String serial, Optional<LocalDate> 
         if (!UNCERTAINTIES.containsAll(assumed)) {
             throw new IllegalArgumentException(assumed + " names something other than " + UNCERTAINTIES);
         }
+    }
+
+    /** A set-up of which nobody said how much light its meter needs. */
+    public SetUp(String id, String meter, String serial, Optional<LocalDate> calibrationDue, double repeatabilityUv,
+                 double absoluteUv, double unlikeUv, Reads reads, double smearM, double dimPercent, Set<String> assumed) {
+        this(id, meter, serial, calibrationDue, repeatabilityUv, absoluteUv, unlikeUv, reads, smearM, dimPercent,
+                OptionalDouble.empty(), assumed);
     }
 
     /** Whether all three uncertainties were declared. */

@@ -35,7 +35,9 @@ public record Budget(List<Entry> entries, double degrees) {
         /** The meter on spectra that may be unlike. */
         UNLIKE_REELS,
         /** The meter against the true colour. */
-        METER
+        METER,
+        /** The correction of a drift of meter or light, linear in time. */
+        DRIFT_CORRECTION
     }
 
     /** Where a figure comes from. */

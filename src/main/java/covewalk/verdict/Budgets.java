@@ -26,12 +26,22 @@ final class Budgets {
 
     /** @param meter the part that stays because of the meter: {@link Part#UNLIKE_REELS} or {@link Part#METER} */
     static Budget of(Comparison comparison, SetUp setUp, Part meter) {
+        return of(comparison, setUp, meter, Covariance.ZERO);
+    }
+
+    /** @param drift what the correction of a drift leaves open; it is in the comparison already */
+    static Budget of(Comparison comparison, SetUp setUp, Part meter, Covariance drift) {
         Budgets budget = new Budgets(comparison, setUp);
         budget.add(comparison.from(), Of.DATUM_SIDE);
         budget.add(comparison.to(), Of.FAR_SIDE);
         String uncertainty = meter == Part.METER ? "absoluteUv" : "unlikeUv";
-        budget.add(meter, Of.BOTH, budget.stated(uncertainty), comparison.unlike(), 0);
+        budget.add(meter, Of.BOTH, budget.stated(uncertainty), less(comparison.unlike(), drift), 0);
+        budget.add(Part.DRIFT_CORRECTION, Of.BOTH, Source.MEASURED, drift, 0);
         return new Budget(budget.entries, comparison.degrees());
+    }
+
+    private static Covariance less(Covariance whole, Covariance part) {
+        return new Covariance(Math.max(0, whole.uu() - part.uu()), 0, Math.max(0, whole.vv() - part.vv()));
     }
 
     private void add(Side side, Of of) {

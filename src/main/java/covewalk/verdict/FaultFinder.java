@@ -8,6 +8,7 @@ import covewalk.survey.ReelsById;
 import covewalk.survey.SetUp;
 import covewalk.survey.Survey;
 import covewalk.verdict.HintTable.Pattern;
+import covewalk.verdict.evidence.Evidence;
 import covewalk.verdict.limit.Confidence;
 import covewalk.verdict.limit.Verdict;
 import covewalk.verdict.stretch.Station;
@@ -24,13 +25,15 @@ final class FaultFinder {
     private final Cove cove;
     private final List<Stretch> stretches;
     private final StepPlane plane;
+    private final Evidence evidence;
 
-    FaultFinder(Survey survey, ReelsById reels, Cove cove, List<Stretch> stretches) {
+    FaultFinder(Survey survey, ReelsById reels, Cove cove, List<Stretch> stretches, Evidence evidence) {
         this.survey = survey;
         this.reels = reels;
         this.cove = cove;
         this.stretches = stretches;
         this.plane = Planes.of(survey, cove);
+        this.evidence = evidence;
     }
 
     /** Beyond or unsettled, along the cove. */
@@ -68,14 +71,20 @@ final class FaultFinder {
 
     private Fault midReel(Stretch before, Stretch after) {
         Comparison comparison = new Comparison(Side.of(before, after.fromM()), Side.of(after, after.fromM()),
-                Covariance.ZERO, plane);
+                evidence.leftOpen(before.stations(), after.stations()), plane);
         return inside(FaultKind.MID_REEL, after.fromM(), after.begins().fromM(), after.begins().toM(), before, comparison, false);
     }
 
     private Fault drift(Stretch stretch) {
-        Comparison comparison = new Comparison(Drifts.start(stretch), Drifts.end(stretch), Covariance.ZERO, plane);
+        Comparison comparison = new Comparison(Drifts.start(stretch), Drifts.end(stretch),
+                evidence.leftOpen(ends(stretch, true), ends(stretch, false)), plane);
         return inside(FaultKind.DRIFT, stretch.middleM(), stretch.fromM(), stretch.toM(), stretch, comparison,
                 Drifts.darkerAwayFromFeed(stretch, cove.feeds()));
+    }
+
+    private static List<Station> ends(Stretch stretch, boolean first) {
+        List<Station> stations = stretch.stations();
+        return first ? stations.subList(0, 1) : stations.subList(stations.size() - 1, stations.size());
     }
 
     private Fault loneStation(Stretch stretch, Station station) {
@@ -97,6 +106,6 @@ final class FaultFinder {
         return new Fault(kind, at, from, to, List.of(stretch.placement()), comparison.difference(), limit, confidence,
                 verdict, HintTable.hint(new Pattern(kind, false, darker)),
                 Settling.of(comparison, verdict, limit, survey.limits().errorRate(), Settle.WhyNot.NEAR_THE_LIMIT),
-                Budgets.of(comparison, setUp(stretch), Budget.Part.UNLIKE_REELS), Notes.of(comparison));
+                Budgets.of(comparison, setUp(stretch), Budget.Part.UNLIKE_REELS, comparison.unlike()), Notes.of(comparison));
     }
 }

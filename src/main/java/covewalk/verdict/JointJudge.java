@@ -10,6 +10,7 @@ import covewalk.survey.Reel;
 import covewalk.survey.ReelsById;
 import covewalk.survey.SetUp;
 import covewalk.survey.Survey;
+import covewalk.verdict.evidence.Evidence;
 import covewalk.verdict.limit.Confidence;
 import covewalk.verdict.limit.Verdict;
 import covewalk.verdict.stretch.PlacementRow;
@@ -18,12 +19,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /** Judges the joints of one cove: at each the two stretches that meet there. */
 final class JointJudge {
 
-    private record Pair(SetUp setUp, Stretch before, Stretch after, Comparison comparison) {
+    private record Pair(SetUp setUp, Covariance drift, Comparison comparison) {
         double variance() {
             return comparison.along(comparison.covariance());
         }
@@ -34,13 +34,16 @@ final class JointJudge {
     private final List<Stretch> stretches;
     private final List<PlacementRow> rows;
     private final StepPlane plane;
+    private final Evidence evidence;
 
-    JointJudge(Survey survey, ReelsById reels, Cove cove, List<PlacementRow> rows, List<Stretch> stretches) {
+    JointJudge(Survey survey, ReelsById reels, Cove cove, List<PlacementRow> rows, List<Stretch> stretches,
+               Evidence evidence) {
         this.survey = survey;
         this.reels = reels;
         this.stretches = stretches;
         this.rows = rows;
         this.plane = Planes.of(survey, cove);
+        this.evidence = evidence;
     }
 
     /** The verdict on one joint, by the set-up that knows the difference best. */
@@ -64,9 +67,10 @@ final class JointJudge {
             left = left.half(false);
             right = right.half(true);
         }
+        Covariance drift = evidence.leftOpen(left.stations(), right.stations());
         Comparison comparison = new Comparison(Side.of(left, joint.before().toM()),
-                Side.of(right, joint.after().fromM()), unlike(joint, setUp), plane);
-        return Optional.of(new Pair(setUp, left, right, comparison));
+                Side.of(right, joint.after().fromM()), unlike(joint, setUp).plus(drift), plane);
+        return Optional.of(new Pair(setUp, drift, comparison));
     }
 
     private Optional<Stretch> nearest(Placement placement, SetUp setUp, Comparator<Stretch> order) {
@@ -92,7 +96,7 @@ final class JointJudge {
         Verdict verdict = confidence.at(Rates.forRound(survey.limits(), comparison.rounds()));
         return new JudgedJoint(joint, pair.setUp().id(), Optional.of(comparison.difference()), confidence, verdict,
                 settle(comparison, verdict),
-                comparison.rounds(), Budgets.of(comparison, pair.setUp(), Budget.Part.UNLIKE_REELS), notes(joint, pair));
+                comparison.rounds(), Budgets.of(comparison, pair.setUp(), Budget.Part.UNLIKE_REELS, pair.drift()), notes(joint, pair));
     }
 
     /** Where all joints share one error rate, what this one needs is reckoned as if none of the others settled. */
@@ -105,9 +109,14 @@ final class JointJudge {
                 Settle.WhyNot.UNLIKE_REELS);
     }
 
-    private static JudgedJoint notRead(Joint joint) {
+    private JudgedJoint notRead(Joint joint) {
+        boolean both = wasRead(joint.before()) && wasRead(joint.after());
         return new JudgedJoint(joint, "", Optional.empty(), Confidence.NONE, Verdict.NOT_READ,
-                new Settle(OptionalInt.empty(), Settle.WhyNot.NOT_READ), 0, Budget.NONE, List.of());
+                Settle.never(both ? Settle.WhyNot.DIFFERENT_SETUPS : Settle.WhyNot.NOT_READ), 0, Budget.NONE, List.of());
+    }
+
+    private boolean wasRead(Placement placement) {
+        return stretches.stream().anyMatch(stretch -> stretch.placement() == placement);
     }
 
     private List<Note> notes(Joint joint, Pair pair) {

@@ -8,6 +8,8 @@ import covewalk.survey.Role;
 import covewalk.survey.SetUp;
 import covewalk.survey.StandingReadings;
 import covewalk.survey.Survey;
+import covewalk.verdict.evidence.Evidence;
+import covewalk.verdict.stretch.ColourOf;
 import covewalk.verdict.stretch.PlacementRow;
 import covewalk.verdict.stretch.Station;
 import covewalk.verdict.stretch.Stations;
@@ -31,21 +33,33 @@ public final class Judge {
      *     not know are left out
      */
     public Judgement judge(Survey survey, List<Reading> log) {
-        List<CoveRows> coves = rows(survey, log);
+        return judge(survey, log, false);
+    }
+
+    /**
+     * @param log as above
+     * @param correctDrift whether a drift that a reference spot shows is taken off the readings, linearly in time
+     */
+    public Judgement judge(Survey survey, List<Reading> log, boolean correctDrift) {
+        List<Reading> standing = StandingReadings.of(log);
+        Evidence evidence = new Evidence(survey, standing, correctDrift);
+        List<CoveRows> coves = rows(survey, standing, evidence);
         List<List<Stretch>> stretches = stretches(survey, coves);
         ReelsById reels = new ReelsById(survey);
         List<List<JudgedJoint>> joints = forEach(coves, i -> {
-            JointJudge judge = new JointJudge(survey, reels, coves.get(i).cove(), coves.get(i).rows(), stretches.get(i));
+            JointJudge judge = new JointJudge(survey, reels, coves.get(i).cove(), coves.get(i).rows(), stretches.get(i), evidence);
             return coves.get(i).cove().joints().stream().map(judge::judge).toList();
         });
         List<List<JudgedJoint>> held = survey.limits().errorPer() == ErrorPer.SURVEY
                 ? HolmVerdicts.over(joints, survey.limits()) : joints;
         List<CoveJudgement> judged = forEach(coves, i -> {
             CoveRows rows = coves.get(i);
-            List<Fault> faults = new FaultFinder(survey, reels, rows.cove(), stretches.get(i)).find(held.get(i));
+            List<Fault> faults = new FaultFinder(survey, reels, rows.cove(), stretches.get(i), evidence).find(held.get(i));
             return new CoveJudgement(rows.cove(), rows.stations(), stretches.get(i), held.get(i), faults);
         });
-        return new Judgement(survey, judged, Notes.of(survey));
+        List<Note> notes = new ArrayList<>(Notes.of(survey));
+        notes.addAll(new EvidenceNotes(survey, evidence, correctDrift).of(judged));
+        return new Judgement(survey, judged, notes);
     }
 
     /** Coves do not touch each other, so all processors may work on them; the answers stay in the order of the coves. */
@@ -53,12 +67,12 @@ public final class Judge {
         return IntStream.range(0, coves.size()).parallel().mapToObj(work).toList();
     }
 
-    private static List<CoveRows> rows(Survey survey, List<Reading> log) {
-        Map<String, List<Reading>> byCove = StandingReadings.of(log).stream()
+    private static List<CoveRows> rows(Survey survey, List<Reading> standing, ColourOf colours) {
+        Map<String, List<Reading>> byCove = standing.stream()
                 .filter(reading -> reading.role() == Role.WALK)
                 .collect(Collectors.groupingBy(Reading::cove));
         return survey.coves().parallelStream().map(cove -> {
-            List<Station> stations = Stations.of(byCove.getOrDefault(cove.id(), List.of()));
+            List<Station> stations = Stations.of(byCove.getOrDefault(cove.id(), List.of()), colours);
             List<PlacementRow> rows = survey.setUps().stream()
                     .flatMap(setUp -> PlacementRow.of(cove, stations, setUp).stream()).toList();
             return new CoveRows(cove, stations, rows);

@@ -37,6 +37,8 @@ public record Settle(OptionalInt readings, WhyNot whyNot) {
         /** The two reels may have unlike spectra, on which the meter may err differently however often it reads. */
         UNLIKE_REELS,
         /** A side was not read at all. */
-        NOT_READ
+        NOT_READ,
+        /** Both sides were read, but never with one set-up. */
+        DIFFERENT_SETUPS
     }
 }

@@ -12,6 +12,7 @@ final class SetUpEntry {
     private static final Range REPEATABILITY = Range.above(0, 0.1);
     private static final Range UNCERTAINTY = Range.from(0, 0.1);
     private static final Range SMEAR = Range.from(0, 100);
+    private static final Range LUX = Range.from(0, 100_000);
     private static final Range PERCENT = Range.above(0, 100);
 
     private SetUpEntry() {
@@ -27,7 +28,8 @@ final class SetUpEntry {
                 fields.number("unlikeUv", UNCERTAINTY).orElse(assumed.unlikeUv()),
                 fields.word("reads", Reads::of, "strip, wash, ceiling").orElse(assumed.reads()),
                 fields.number("smearM", SMEAR).orElse(assumed.smearM()),
-                fields.number("dimPercent", PERCENT).orElse(assumed.dimPercent()), missing);
+                fields.number("dimPercent", PERCENT).orElse(assumed.dimPercent()),
+                fields.number("leastLux", LUX), missing);
     }
 
     static void write(Overlay to, SetUp setUp) {
@@ -36,7 +38,8 @@ final class SetUpEntry {
         uncertainty(to, setUp, "repeatabilityUv", setUp.repeatabilityUv());
         uncertainty(to, setUp, "absoluteUv", setUp.absoluteUv());
         uncertainty(to, setUp, "unlikeUv", setUp.unlikeUv());
-        to.text("reads", setUp.reads().code()).number("smearM", setUp.smearM()).number("dimPercent", setUp.dimPercent());
+        to.text("reads", setUp.reads().code()).number("smearM", setUp.smearM()).number("dimPercent", setUp.dimPercent())
+                .number("leastLux", setUp.leastLux());
     }
 
     private static void uncertainty(Overlay to, SetUp setUp, String name, double value) {

@@ -45,7 +45,7 @@ public record Repeatability(Covariance covariance, double degrees, double measur
             int repeats = station.readings().size() - 1;
             if (repeats > 0) {
                 for (Reading reading : station.readings()) {
-                    UvPrime colour = reading.colour().orElseThrow().toUvPrime();
+                    UvPrime colour = station.colours().of(reading);
                     double du = colour.u() - station.mean().u();
                     double dv = colour.v() - station.mean().v();
                     uu += du * du;

@@ -22,33 +22,34 @@ public final class Stations {
 
     /**
      * @param readings of one cove, each with a colour
+     * @param colours by which they are judged
      * @return one station for each set-up and position, along the cove from its datum
      */
-    public static List<Station> of(Collection<Reading> readings) {
+    public static List<Station> of(Collection<Reading> readings, ColourOf colours) {
         Map<Spot, List<Reading>> spots = new LinkedHashMap<>();
         for (Reading reading : readings) {
             spots.computeIfAbsent(new Spot(reading.setUp(), reading.positionM().value()), spot -> new ArrayList<>(2))
                     .add(reading);
         }
         return spots.entrySet().stream()
-                .map(spot -> station(spot.getKey(), spot.getValue()))
+                .map(spot -> station(spot.getKey(), spot.getValue(), colours))
                 .sorted(Comparator.comparingDouble(Station::positionM).thenComparing(Station::setUp))
                 .toList();
     }
 
-    private static Station station(Spot spot, List<Reading> readings) {
+    private static Station station(Spot spot, List<Reading> readings, ColourOf colours) {
         double u = 0;
         double v = 0;
         Covariance digits = Covariance.ZERO;
         for (Reading reading : readings) {
-            UvPrime colour = reading.colour().orElseThrow().toUvPrime();
+            UvPrime colour = colours.of(reading);
             u += colour.u();
             v += colour.v();
             digits = digits.plus(reading.colour().orElseThrow().digits());
         }
         int n = readings.size();
         return new Station(spot.setUp(), spot.positionM(), readings, new UvPrime(u / n, v / n), digits.times(1.0 / n),
-                meanLux(readings));
+                meanLux(readings), colours);
     }
 
     private static OptionalDouble meanLux(List<Reading> readings) {
