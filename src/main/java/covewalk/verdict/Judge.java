@@ -8,6 +8,7 @@ import covewalk.survey.Role;
 import covewalk.survey.SetUp;
 import covewalk.survey.StandingReadings;
 import covewalk.survey.Survey;
+import covewalk.verdict.claim.Claims;
 import covewalk.verdict.stretch.PlacementRow;
 import covewalk.verdict.stretch.Station;
 import covewalk.verdict.stretch.Stations;
@@ -45,7 +46,7 @@ public final class Judge {
             List<Fault> faults = new FaultFinder(survey, reels, rows.cove(), stretches.get(i)).find(held.get(i));
             return new CoveJudgement(rows.cove(), rows.stations(), stretches.get(i), held.get(i), faults);
         });
-        return new Judgement(survey, judged, Notes.of(survey));
+        return new Judgement(survey, judged, Notes.of(survey), Claims.of(survey, stretches.stream().flatMap(List::stream).toList()));
     }
 
     /** Coves do not touch each other, so all processors may work on them; the answers stay in the order of the coves. */
