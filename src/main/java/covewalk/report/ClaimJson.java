@@ -36,9 +36,13 @@ final class ClaimJson {
         object.set("confidenceWithin", read ? Json.confidence(claim.confidence().within()) : null);
         object.put("claim", claim.verdict().code());
         object.put("whyOpen", claim.why() == WhyOpen.NONE ? "" : claim.why().code());
-        object.put("inNominalQuadrangle", claim.inQuadrangle().code());
+        object.put("inNominalQuadrangle", inQuadrangle(claim.inQuadrangle()));
         object.put("varies", claim.measured().map(ReelClaim.Measured::varies).orElse(null));
         return object.put("setUp", claim.measured().map(ReelClaim.Measured::setUp).orElse(null));
+    }
+
+    private static String inQuadrangle(ClaimVerdict verdict) {
+        return verdict == ClaimVerdict.SHOWN ? "in" : verdict == ClaimVerdict.NOT_SHOWN ? "out" : verdict.code();
     }
 
     private static JsonNode figure(ReelClaim claim, ToDoubleFunction<ReelClaim.Measured> figure) {

@@ -7,6 +7,7 @@ import covewalk.verdict.Fault;
 import covewalk.verdict.FaultKind;
 import covewalk.verdict.Hint;
 import covewalk.verdict.limit.Verdict;
+import covewalk.verdict.plan.Access;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +22,7 @@ import java.util.Optional;
 public record PunchItem(int number, Cove cove, Fault fault, List<Reel> reels, List<Fault> alike) {
 
     /** Above this height, in m, one cannot read from the floor (common practice, no source). */
-    public static final double FROM_THE_FLOOR_M = 2;
+    public static final double FROM_THE_FLOOR_M = Access.FROM_THE_FLOOR_M;
 
     public PunchItem {
         reels = List.copyOf(reels);
