@@ -19,7 +19,11 @@ final class Warnings {
     private final Map<String, List<Problem>> kinds = new LinkedHashMap<>();
 
     Warnings(List<Problem> warnings) {
-        warnings.forEach(warning -> kinds.computeIfAbsent(warning.key(), kind -> new ArrayList<>()).add(warning));
+        String kind = "";
+        for (Problem warning : warnings) {
+            kind = warning.countsTheOneBefore() ? kind : warning.key();
+            kinds.computeIfAbsent(kind, first -> new ArrayList<>()).add(warning);
+        }
     }
 
     List<String> inWords() {

@@ -1,6 +1,7 @@
 package covewalk.report;
 
 import com.opencsv.CSVWriter;
+import covewalk.survey.file.SpreadsheetCell;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -16,15 +17,12 @@ import java.util.OptionalDouble;
  */
 final class CsvTable {
 
-    /** What starts a formula, the wide forms of East Asian keyboards among them; tab and line ends lead up to one. */
-    private static final String STARTS_A_FORMULA = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
-
     private final StringWriter out = new StringWriter();
     private final CSVWriter writer = new CSVWriter(out, ',', '"', '"', "\r\n");
     private List<String> row = new ArrayList<>();
 
     CsvTable text(String text) {
-        row.add(harmless(text));
+        row.add(SpreadsheetCell.harmless(text));
         return this;
     }
 
@@ -62,12 +60,5 @@ final class CsvTable {
             throw new UncheckedIOException(never);
         }
         return out.toString();
-    }
-
-    private static String harmless(String text) {
-        String start = text.stripLeading();
-        boolean formula = !text.isEmpty() && STARTS_A_FORMULA.indexOf(text.charAt(0)) >= 0
-                || !start.isEmpty() && STARTS_A_FORMULA.indexOf(start.charAt(0)) >= 0;
-        return formula ? "'" + text : text;
     }
 }

@@ -3,6 +3,7 @@ package covewalk.survey;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /**
  * Something wrong with what was entered, as a value: where, what was found, and whether it is refused or only looks
@@ -16,6 +17,8 @@ import java.util.Locale;
  * @param details what is put into it, as it was written
  */
 public record Problem(String file, int line, String column, boolean refused, String key, List<String> details) {
+
+    private static final Set<String> COUNTS = Set.of("import.more-rows", "log.coarse-more");
 
     public Problem {
         details = List.copyOf(details);
@@ -37,6 +40,11 @@ public record Problem(String file, int line, String column, boolean refused, Str
 
     public Problem inColumn(String atColumn) {
         return new Problem(file, line, atColumn, refused, key, details);
+    }
+
+    /** Whether it only counts how often the problem told just before it was found. */
+    public boolean countsTheOneBefore() {
+        return COUNTS.contains(key);
     }
 
     /** The sentence alone: what is wrong, and what to do. */

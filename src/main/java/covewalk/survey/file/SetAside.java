@@ -10,7 +10,10 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Path;
 import java.util.List;
 
-/** Keeps rows that could not be read, with the reason, in {@code set-aside.csv}: only ever added to. */
+/**
+ * Keeps rows that could not be read, with the reason, in {@code set-aside.csv}: only ever added to. A row that a spreadsheet
+ * would run as a formula has an apostrophe in front; as it came it lies in {@code originals/}.
+ */
 public final class SetAside {
 
     private static final String HEADER = "source,line,column,reason,row";
@@ -58,8 +61,9 @@ public final class SetAside {
     private static String lines(List<SetAsideRow> rows) {
         StringBuilder lines = new StringBuilder();
         for (SetAsideRow row : rows) {
-            lines.append(CsvText.row(List.of(row.source(), Integer.toString(row.line()), row.column(), row.reason(),
-                    row.row()))).append('\n');
+            lines.append(CsvText.row(List.of(SpreadsheetCell.harmless(row.source()), Integer.toString(row.line()),
+                    SpreadsheetCell.harmless(row.column()), SpreadsheetCell.harmless(row.reason()),
+                    SpreadsheetCell.harmless(row.row())))).append('\n');
         }
         return lines.toString();
     }

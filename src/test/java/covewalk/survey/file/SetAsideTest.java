@@ -35,6 +35,13 @@ class SetAsideTest {
                 """, file());
     }
 
+    /** CSV injection as OWASP describes it: what begins with =, +, - or @ is run by spreadsheets. */
+    @Test
+    void writesNothingThatASpreadsheetWouldRun() throws IOException {
+        add(new SetAsideRow("walk.csv", 3, "=cct", "+1 is no cove", "@SUM(A1:A9)"));
+        assertEquals("source,line,column,reason,row\nwalk.csv,3,'=cct,'+1 is no cove,'@SUM(A1:A9)\n", file());
+    }
+
     @Test
     void endsAnUnfinishedLineFirst() throws IOException {
         Files.writeString(folder.resolve("set-aside.csv"), "source,line,column,reason,row\nwalk.csv,14,du");

@@ -17,7 +17,7 @@ record RowBlock(byte[] bytes, int start, int filled) {
             int end = cells.split(bytes, at, filled, true);
             int next = end + TableHead.lineEndLength(bytes, end, filled);
             if (cells.isBlank()) {
-                out.add(bytes, at, end);
+                writer.writeBlank(cells, at, end, out);
             } else {
                 writer.write(cells, at, end, out);
                 rows++;

@@ -67,6 +67,15 @@ final class RowWriter {
         problems += colour.problem().isEmpty() ? 0 : 1;
     }
 
+    /** A row of blank cells becomes as wide as the others; a line with nothing on it stays one. */
+    void writeBlank(RowCells row, int start, int end, RowBuffer out) {
+        out.add(row.bytes(), start, end);
+        int width = head.width() + appended.size() + (head.problemColumn() < 0 ? 1 : 0);
+        for (int column = row.count(); column < width && row.count() > 1; column++) {
+            out.add(head.separator());
+        }
+    }
+
     private void separate(int column, RowBuffer out) {
         if (column > 0) {
             out.add(head.separator());

@@ -5,6 +5,7 @@ import covewalk.survey.file.FileNames;
 import covewalk.survey.file.FolderLock;
 import covewalk.survey.file.SetAside;
 import covewalk.survey.file.SetAsideRow;
+import covewalk.survey.file.SpreadsheetCell;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -33,7 +34,7 @@ final class AsideFile {
         Set<String> there = there();
         List<SetAsideRow> fresh = new ArrayList<>();
         for (RowOutcome outcome : rows) {
-            if (outcome.refusal().isPresent() && !there.contains(key(original, String.valueOf(outcome.row().line())))) {
+            if (outcome.refusal().isPresent() && !there.contains(key(SpreadsheetCell.harmless(original), String.valueOf(outcome.row().line())))) {
                 Problem why = outcome.refusal().get();
                 fresh.add(new SetAsideRow(original, outcome.row().line(), why.column(), why.sentence(Locale.ROOT), outcome.row().raw()));
             }

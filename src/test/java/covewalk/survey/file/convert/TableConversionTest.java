@@ -43,6 +43,7 @@ class TableConversionTest {
         CIE x,CIE y|0.4580,0.4102  ! 4  ! CIE x,CIE y,u_prime,v_prime,cct_k,duv,problem|0.4580,0.4102,0.2615,0.5269,2723,0.00001061, ! the trade's names
         # lamps|x,y|0.4580,0.4102  ! 4  ! # lamps|x,y,u_prime,v_prime,cct_k,duv,problem|0.4580,0.4102,0.2615,0.5269,2723,0.00001061, ! lines before the header stay
         x,y||0.4580,0.4102         ! 4  ! x,y,u_prime,v_prime,cct_k,duv,problem||0.4580,0.4102,0.2615,0.5269,2723,0.00001061, ! an empty line stays
+        x,y|,|0.4580,0.4102        ! 4  ! x,y,u_prime,v_prime,cct_k,duv,problem|,,,,,,|0.4580,0.4102,0.2615,0.5269,2723,0.00001061, ! a row of blank cells stays, as wide as the others
         x,y|0.4580,0.4102,hall     ! 4  ! x,y,u_prime,v_prime,cct_k,duv,problem|0.4580,0.4102,0.2615,0.5269,2723,0.00001061,,hall ! a cell beyond the header stays behind all others
         n,x,y|=1+1,0.4580,0.4102   ! 4  ! n,x,y,u_prime,v_prime,cct_k,duv,problem|=1+1,0.4580,0.4102,0.2615,0.5269,2723,0.00001061, ! a cell of the user's own file stays, formula or not
         n,x,y|"a,""b""\",0.4580,0.4102 ! 4  ! n,x,y,u_prime,v_prime,cct_k,duv,problem|"a,""b""\",0.4580,0.4102,0.2615,0.5269,2723,0.00001061, ! quotes stay
