@@ -46,6 +46,7 @@ public final class Commands {
         CommandLine line = new CommandLine(new CovewalkCommand(terminal));
         line.addSubcommand(new ConvertCommand(terminal));
         line.addSubcommand(new CheckCommand(terminal));
+        line.addSubcommand(new PlanCommand(terminal));
         line.addSubcommand(new ReportCommand(terminal));
         line.addSubcommand(new ImportCommand(terminal, clock));
         line.setOut(terminal.out()).setErr(terminal.err());

@@ -18,7 +18,7 @@ final class WorstFirst {
 
     static Judgement of(Judgement judgement) {
         List<CoveJudgement> coves = judgement.coves().stream().map(WorstFirst::of).toList();
-        return new Judgement(judgement.survey(), coves, judgement.notes());
+        return new Judgement(judgement.survey(), coves, judgement.notes(), judgement.claims());
     }
 
     private static CoveJudgement of(CoveJudgement cove) {

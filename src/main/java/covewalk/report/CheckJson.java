@@ -11,6 +11,7 @@ import covewalk.verdict.JudgedJoint;
 import covewalk.verdict.Judgement;
 import covewalk.verdict.Note;
 import covewalk.verdict.Settle;
+import covewalk.verdict.claim.Allowances;
 import covewalk.verdict.limit.Verdict;
 import covewalk.verdict.stretch.Stretch;
 import java.util.List;
@@ -41,6 +42,7 @@ public final class CheckJson {
         all.set("notes", notes(judgement.notes()));
         ArrayNode evidence = all.putArray("evidence");
         judgement.notes().forEach(note -> evidence.add(evidence(note)));
+        all.set("claims", ClaimJson.of(judgement.claims()));
         return Json.text(all);
     }
 
@@ -50,7 +52,9 @@ public final class CheckJson {
         object.put("stations", cove.stations().size());
         object.put("readings", cove.readings());
         ArrayNode joints = object.putArray("joints");
-        cove.joints().forEach(joint -> joints.add(joint(joint, cove.cove().lengthM())));
+        Allowances allowances = new Allowances(judgement.survey());
+        cove.joints().forEach(joint -> joints.add(joint(joint, cove.cove().lengthM())
+                .set("claimsAllowSteps", ClaimJson.allowance(allowances.between(joint.reels())))));
         ArrayNode stretches = object.putArray("stretches");
         cove.stretches().forEach(stretch -> stretches.add(stretch(stretch, judgement.planeOf(cove).steps(
                 stretch.line().uPerM(), stretch.line().vPerM()))));

@@ -39,6 +39,7 @@ public final class CheckTable {
                 "rule.per." + judgement.survey().limits().errorPer().code() + ".short",
                 words.numbers().percent(judgement.survey().limits().errorRate()))));
         judgement.coves().forEach(this::cove);
+        claims(judgement);
         remarks(judgement, warnings);
         lines.add("");
         lines.add(words.counts(judgement));
@@ -69,6 +70,18 @@ public final class CheckTable {
         faults.stream().filter(fault -> fault.hint() != Hint.NONE).forEach(fault ->
                 places.merge(fault.hint(), words.numbers().metres(fault.positionM()), (first, next) -> first + ", " + next));
         places.forEach((hint, where) -> say(words.text("table.hint", where, words.suspicion(hint), words.checkFirst(hint))));
+    }
+
+    private void claims(Judgement judgement) {
+        if (judgement.claims().isEmpty()) {
+            return;
+        }
+        ClaimBlock block = new ClaimBlock(words);
+        lines.add("");
+        say(block.counts(judgement.claims()));
+        lines.addAll(block.settled(judgement.claims()));
+        block.open(judgement.claims()).forEach(this::say);
+        block.allowances(judgement).forEach(this::say);
     }
 
     private void remarks(Judgement judgement, List<String> warnings) {

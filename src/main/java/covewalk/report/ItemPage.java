@@ -4,6 +4,8 @@ import covewalk.plot.Svg;
 import covewalk.plot.VerdictMark;
 import covewalk.survey.Limits;
 import covewalk.verdict.Fault;
+import covewalk.verdict.claim.Allowances;
+import covewalk.words.ClaimWords;
 import covewalk.words.LabelRow;
 import covewalk.words.NoteWords;
 import covewalk.words.ReelWords;
@@ -52,12 +54,17 @@ record ItemPage(int number, String mark, String verdict, String place, String pr
             return new ItemPage(item.number(), Svg.of(VerdictMark.of(fault.verdict(), Optional.of(fault.difference())).picture(words)),
                     words.verdict(fault.verdict()), punch.place(item), punch.priority(item), punch.priorityReason(item),
                     where(item), measured(fault, limits), todo(fault), item.reels().stream().map(reel -> Shortened.of(reel.id(), LONGEST)).toList(),
-                    labels(item), claims(item), notes.sentences(fault.notes()), punch.cautions(item));
+                    labels(item), claims(item, limits), notes(item), punch.cautions(item));
+        }
+
+        private List<String> notes(PunchItem item) {
+            List<String> also = item.alike().isEmpty() ? List.of() : List.of(punch.standsFor(item));
+            return Stream.concat(also.stream(), notes.sentences(item.fault().notes()).stream()).toList();
         }
 
         private List<String> where(PunchItem item) {
             return Stream.of(punch.cove(item.cove()), words.text("item.datum", punch.datum(item.cove())),
-                    punch.range(item.fault()), punch.height(item.cove()), punch.feed(item))
+                    punch.range(item), punch.height(item.cove()), punch.feed(item))
                     .filter(part -> !part.isEmpty()).toList();
         }
 
@@ -86,9 +93,9 @@ record ItemPage(int number, String mark, String verdict, String place, String pr
                             row.differs())).toList();
         }
 
-        private String claims(PunchItem item) {
-            return Stream.of(item).filter(two -> two.reels().size() == 2)
-                    .map(two -> reelWords.claims(two.reels().get(0), two.reels().get(1))).findFirst().orElse("");
+        private String claims(PunchItem item, Limits limits) {
+            return Allowances.between(item.reels(), limits.stepRule()).map(allowance -> new ClaimWords(words).allowance(allowance,
+                    item.fault().difference().steps(), item.fault().limitSteps())).orElse("");
         }
     }
 }

@@ -23,11 +23,12 @@ import java.util.stream.Stream;
  * @param facts site, visit, meter, limit and rule
  * @param counts how many places have each verdict
  * @param next what to do next, in order
+ * @param claims what the labels claim beside what was measured
  * @param remarks what bears on the evidence
  * @param seal the seal's sentence; empty where the survey is not sealed
  */
 record Page(Words words, String title, List<Fact> facts, List<Count> counts, List<Worst> worst, List<String> next,
-            CautionBox cautions, List<ItemPage> items, List<CovePage> coves, List<String> remarks, List<String> method,
+            CautionBox cautions, List<ItemPage> items, List<CovePage> coves, ClaimPage claims, List<String> remarks, List<String> method,
             String seal) {
 
     private static final int LONGEST = 300;
@@ -60,6 +61,7 @@ record Page(Words words, String title, List<Fact> facts, List<Count> counts, Lis
                 new NextSteps(words).of(list), CautionBox.of(words),
                 list.items().stream().map(item -> items.item(item, survey.limits())).toList(),
                 judgement.coves().stream().map(cove -> coves.cove(judgement, cove)).toList(),
+                ClaimPage.of(judgement, words),
                 Stream.concat(warnings.stream(), new NoteWords(words).sentences(judgement.notes()).stream()).toList(),
                 IntStream.rangeClosed(1, METHOD_SENTENCES).mapToObj(i -> words.text("method." + i)).toList(),
                 sealCode.isBlank() ? "" : words.text("page.seal", sealCode));

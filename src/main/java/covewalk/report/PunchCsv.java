@@ -21,7 +21,7 @@ final class PunchCsv {
     private static final List<String> SUMS = List.of("steps", "standard_uncertainty_steps", "limit_steps", "limit_set_by",
             "step_rule", "delta_cct_k", "delta_duv", "towards", "lux_ratio", "confidence_beyond", "confidence_within");
     private static final List<String> ACTION = List.of("suspected", "check_first", "to_do", "readings_to_settle", "why_not",
-            "priority", "priority_reason", "height_m", "feed_at_m", "driver", "circuit", "cautions", "corrected");
+            "priority", "priority_reason", "height_m", "feed_at_m", "driver", "circuit", "cautions", "stands_also_for", "corrected");
 
     private final Words words;
     private final PunchWords punch;
@@ -62,7 +62,7 @@ final class PunchCsv {
         Fault fault = item.fault();
         table.number(item.number(), 0).text(item.cove().id()).text(item.cove().place()).text(fault.kind().code())
                 .text(fault.verdict().code()).number(fault.positionM(), 3)
-                .text(words.numbers().feetInches(fault.positionM())).number(fault.fromM(), 3).number(fault.toM(), 3)
+                .text(words.numbers().feetInches(fault.positionM())).number(item.fromM(), 3).number(item.toM(), 3)
                 .text(item.cove().datum()).text(id(item.before())).text(id(item.after()));
     }
 
@@ -103,6 +103,6 @@ final class PunchCsv {
                 .number(item.cove().heightM(), 2)
                 .number(feed.map(noted -> OptionalDouble.of(noted.atM())).orElse(OptionalDouble.empty()), 3)
                 .text(feed.map(Feed::driver).orElse("")).text(feed.map(Feed::circuit).orElse(""))
-                .text(String.join(" ", punch.cautions(item)));
+                .text(String.join(" ", punch.cautions(item))).text(punch.standsFor(item));
     }
 }

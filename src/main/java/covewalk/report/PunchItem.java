@@ -7,6 +7,7 @@ import covewalk.verdict.Fault;
 import covewalk.verdict.FaultKind;
 import covewalk.verdict.Hint;
 import covewalk.verdict.limit.Verdict;
+import covewalk.verdict.plan.Access;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -16,14 +17,26 @@ import java.util.Optional;
  *
  * @param number from 1, in walking order
  * @param reels what lies there, the datum's side first: two at a joint, else the one it is in
+ * @param alike further faults that this item stands for, along the cove; the one shown is the farthest off
  */
-public record PunchItem(int number, Cove cove, Fault fault, List<Reel> reels) {
+public record PunchItem(int number, Cove cove, Fault fault, List<Reel> reels, List<Fault> alike) {
 
     /** Above this height, in m, one cannot read from the floor (common practice, no source). */
-    public static final double FROM_THE_FLOOR_M = 2;
+    public static final double FROM_THE_FLOOR_M = Access.FROM_THE_FLOOR_M;
 
     public PunchItem {
         reels = List.copyOf(reels);
+        alike = List.copyOf(alike);
+    }
+
+    /** Where the first of the faults it stands for begins, m from the datum. */
+    public double fromM() {
+        return alike.stream().mapToDouble(Fault::fromM).reduce(fault.fromM(), Math::min);
+    }
+
+    /** Where the last of them ends, m. */
+    public double toM() {
+        return alike.stream().mapToDouble(Fault::toM).reduce(fault.toM(), Math::max);
     }
 
     public Priority priority() {

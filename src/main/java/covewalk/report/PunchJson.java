@@ -9,6 +9,7 @@ import covewalk.survey.Reel;
 import covewalk.survey.Survey;
 import covewalk.verdict.Difference;
 import covewalk.verdict.Fault;
+import covewalk.verdict.claim.Allowances;
 import covewalk.words.NoteWords;
 import covewalk.words.RuleWords;
 import covewalk.words.Words;
@@ -38,10 +39,12 @@ final class PunchJson {
         all.put("decisionRule", new RuleWords(words).decision(list.judgement()));
         all.put("outcome", words.counts(list.judgement()));
         ArrayNode items = all.putArray("items");
-        list.items().forEach(item -> items.add(item(item)));
+        list.items().forEach(item -> items.add(item(item)
+                .set("claimsAllowSteps", ClaimJson.allowance(Allowances.between(item.reels(), limits.stepRule())))));
         all.set("warnings", Json.texts(warnings));
         all.set("evidence", Json.texts(new NoteWords(words).sentences(list.judgement().notes())));
         all.put("sealCode", sealCode);
+        all.set("claims", ClaimJson.of(list.judgement().claims()));
         return Json.text(all);
     }
 
@@ -55,7 +58,7 @@ final class PunchJson {
         object.put("verdict", fault.verdict().code());
         object.set("positionM", Json.number(fault.positionM(), 3));
         object.put("positionFtIn", words.numbers().feetInches(fault.positionM()));
-        object.set("rangeM", Json.array().add(Json.number(fault.fromM(), 3)).add(Json.number(fault.toM(), 3)));
+        object.set("rangeM", Json.array().add(Json.number(item.fromM(), 3)).add(Json.number(item.toM(), 3)));
         object.put("datum", item.cove().datum());
         ArrayNode reels = object.putArray("reels");
         item.reels().forEach(reel -> reels.add(reel(reel)));
@@ -98,6 +101,7 @@ final class PunchJson {
         Optional<Feed> feed = item.nearestFeed();
         object.set("feed", feed.map(PunchJson::feed).orElse(null));
         object.set("cautions", Json.texts(punch.cautions(item)));
+        object.put("standsAlsoFor", punch.standsFor(item));
     }
 
     private static ObjectNode feed(Feed feed) {

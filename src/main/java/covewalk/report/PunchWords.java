@@ -12,6 +12,7 @@ import covewalk.words.Shortened;
 import covewalk.words.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** A punch item in sentences, the same on paper and in the files. */
 final class PunchWords {
@@ -29,6 +30,10 @@ final class PunchWords {
     /** As "Joint at 5.00 m (16 ft 4 3/4 in)". */
     String place(PunchItem item) {
         Fault fault = item.fault();
+        if (!item.alike().isEmpty()) {
+            return words.text("item.place.off-target.more", numbers.fixed(item.alike().size() + 1, 0),
+                    numbers.metres(fault.positionM()), numbers.feetInches(fault.positionM()));
+        }
         return words.text("item.place." + fault.kind().code(), numbers.metres(fault.positionM()),
                 numbers.feetInches(fault.positionM()));
     }
@@ -45,10 +50,18 @@ final class PunchWords {
     }
 
     /** Where it may lie, for what has a range; else nothing. */
-    String range(Fault fault) {
-        return fault.toM() - fault.fromM() < 0.005 ? ""
-                : words.text("item.range", numbers.fixed(fault.fromM(), 2), numbers.metres(fault.toM()),
-                        numbers.feetInches(fault.fromM()), numbers.feetInches(fault.toM()));
+    String range(PunchItem item) {
+        return item.toM() - item.fromM() < 0.005 ? ""
+                : words.text("item.range", numbers.fixed(item.fromM(), 2), numbers.metres(item.toM()),
+                        numbers.feetInches(item.fromM()), numbers.feetInches(item.toM()));
+    }
+
+    /** The other lengths that an item stands for, with their reels and steps; nothing where it stands for itself. */
+    String standsFor(PunchItem item) {
+        return item.alike().isEmpty() ? "" : words.text("item.stands-for", item.alike().stream().map(fault ->
+                words.text("item.stands-for.one", Shortened.of(String.join(" | ", fault.reels()), LONGEST_NAME),
+                        numbers.fixed(fault.fromM(), 2), numbers.metres(fault.toM()), numbers.steps(fault.difference().steps())))
+                .collect(Collectors.joining("; ")));
     }
 
     /** As "3.40 steps, standard uncertainty 0.22". */

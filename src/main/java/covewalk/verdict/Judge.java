@@ -8,6 +8,7 @@ import covewalk.survey.Role;
 import covewalk.survey.SetUp;
 import covewalk.survey.StandingReadings;
 import covewalk.survey.Survey;
+import covewalk.verdict.claim.Claims;
 import covewalk.verdict.evidence.Evidence;
 import covewalk.verdict.stretch.ColourOf;
 import covewalk.verdict.stretch.PlacementRow;
@@ -59,7 +60,8 @@ public final class Judge {
         });
         List<Note> notes = new ArrayList<>(Notes.of(survey));
         notes.addAll(new EvidenceNotes(survey, evidence, correctDrift).of(judged));
-        return new Judgement(survey, judged, notes);
+        return new Judgement(survey, judged, notes,
+                Claims.of(survey, stretches.stream().flatMap(List::stream).toList()));
     }
 
     /** Coves do not touch each other, so all processors may work on them; the answers stay in the order of the coves. */

@@ -2,6 +2,7 @@ package covewalk.verdict;
 
 import covewalk.colour.StepPlane;
 import covewalk.survey.Survey;
+import covewalk.verdict.claim.ReelClaim;
 import covewalk.verdict.limit.Verdict;
 import java.util.List;
 
@@ -11,12 +12,14 @@ import java.util.List;
  * @param survey with the limits it was judged against
  * @param coves in the survey's order
  * @param notes what bears on the evidence as a whole
+ * @param claims for each reel whose label claims steps, what the readings say of it
  */
-public record Judgement(Survey survey, List<CoveJudgement> coves, List<Note> notes) {
+public record Judgement(Survey survey, List<CoveJudgement> coves, List<Note> notes, List<ReelClaim> claims) {
 
     public Judgement {
         coves = List.copyOf(coves);
         notes = List.copyOf(notes);
+        claims = List.copyOf(claims);
     }
 
     /** How many joints have this verdict, and other faults with it: every place is counted once. */

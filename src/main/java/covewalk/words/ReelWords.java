@@ -43,23 +43,6 @@ public final class ReelWords {
         return rows;
     }
 
-    /** What the two makers' claims allow between neighbours, where both claim; else nothing. */
-    public String claims(Reel before, Reel after) {
-        if (before.claimedSteps().isEmpty() || after.claimedSteps().isEmpty()) {
-            return "";
-        }
-        double first = before.claimedSteps().getAsDouble();
-        double second = after.claimedSteps().getAsDouble();
-        return words.text(oneCentre(before, after) ? "reel.claims.one-centre" : "reel.claims.two-centres",
-                words.numbers().plain(first, 2), words.numbers().plain(second, 2),
-                words.numbers().plain(first + second, 2));
-    }
-
-    private static boolean oneCentre(Reel before, Reel after) {
-        return before.claimedCentre().equals(after.claimedCentre())
-                && (before.claimedCentre().isPresent() || before.nominalCct().isPresent() && before.nominalCct().equals(after.nominalCct()));
-    }
-
     private static String text(Reel reel, String field) {
         return reel.label().stream().filter(line -> line.field().equals(field)).map(LabelLine::text).findFirst().orElse("");
     }

@@ -14,7 +14,7 @@ class CommandLineWordsTest {
 
     @ParameterizedTest(name = "covewalk {0}")
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-        chekc                        | covewalk: there is no command chekc. There are: convert, check, report, import.
+        chekc                        | covewalk: there is no command chekc. There are: convert, check, plan, report, import.
         --foo                        | covewalk: there is no option --foo here. There are: --help, --version.
         check                        | covewalk check: SURVEY is missing: the survey's folder.
         check a b                    | covewalk check: b is one name too many. A name with spaces in it goes between quotation marks; --help shows what is expected.
@@ -63,7 +63,7 @@ class CommandLineWordsTest {
     void aloneItSaysThatTheFieldAppIsNotThereYetAndListsTheCommands() {
         Run run = FrontDoor.run();
         assertTrue(run.err().startsWith("The field app is not in this version yet; these commands are.\n"), run.err());
-        for (String command : new String[] {"convert", "check", "report", "import"}) {
+        for (String command : new String[] {"convert", "check", "plan", "report", "import"}) {
             assertTrue(run.err().contains("\n  " + command + " "), command);
         }
         assertEquals("", run.out());
@@ -71,7 +71,7 @@ class CommandLineWordsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--help", "-h", "convert --help", "check --help", "report --help", "import --help"})
+    @ValueSource(strings = {"--help", "-h", "convert --help", "check --help", "plan --help", "report --help", "import --help"})
     void helpIsForReadingOn(String line) {
         Run run = FrontDoor.run(line.split(" "));
         assertTrue(run.out().contains("Usage: covewalk"), run.out());
@@ -80,7 +80,7 @@ class CommandLineWordsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--help", "convert --help", "check --help", "report --help", "import --help"})
+    @ValueSource(strings = {"--help", "convert --help", "check --help", "plan --help", "report --help", "import --help"})
     void helpNamesTheExitCodesAndFitsOnATerminal(String line) {
         String help = FrontDoor.run(line.split(" ")).out();
         assertTrue(help.contains("Exit code 0"), help);

@@ -31,6 +31,10 @@ import covewalk.verdict.JudgedJoint;
 import covewalk.verdict.Judgement;
 import covewalk.verdict.Note;
 import covewalk.verdict.Settle;
+import covewalk.verdict.claim.ClaimCentre;
+import covewalk.verdict.claim.ClaimVerdict;
+import covewalk.verdict.claim.ReelClaim;
+import covewalk.verdict.claim.WhyOpen;
 import covewalk.verdict.limit.Confidence;
 import covewalk.verdict.limit.Verdict;
 import covewalk.verdict.stretch.Line;
@@ -88,7 +92,26 @@ public final class Sample {
                 coves, Optional.empty());
         return new Judgement(survey, List.of(judgedLobby(coves.get(0)), judgedBar(coves.get(1)),
                 new CoveJudgement(coves.get(2), List.of(), List.of(), List.of(), List.of())),
-                List.of(new Note(Note.Kind.COARSE_DIGITS, List.of("0.4133"))));
+                List.of(new Note(Note.Kind.COARSE_DIGITS, List.of("0.4133"))), claims(survey));
+    }
+
+    /** One claim of each kind; no reel was read that well or that badly in truth. */
+    private static List<ReelClaim> claims(Survey survey) {
+        List<Reel> reels = survey.reels();
+        return List.of(
+                claim(reels.get(0), 0.4, 0.9, new Confidence(0.001, 0.982), ClaimVerdict.SHOWN, WhyOpen.NONE, ClaimVerdict.SHOWN),
+                claim(reels.get(1), 6.2, 1.4, new Confidence(0.988, 0.001), ClaimVerdict.NOT_SHOWN, WhyOpen.NONE, ClaimVerdict.NOT_SHOWN),
+                claim(reels.get(2), 2.1, 1.4, new Confidence(0.21, 0.67), ClaimVerdict.UNSETTLED, WhyOpen.METER_ERROR, ClaimVerdict.SHOWN),
+                new ReelClaim(reels.get(3), ClaimCentre.of(reels.get(3)), Optional.empty(), Confidence.NONE, ClaimVerdict.NOT_READ,
+                        WhyOpen.NOT_READ, ClaimVerdict.NOT_READ),
+                claim(reels.get(4), 2.9, 0.4, new Confidence(0.41, 0.58), ClaimVerdict.UNSETTLED, WhyOpen.NEAR_THE_EDGE,
+                        ClaimVerdict.UNSETTLED));
+    }
+
+    private static ReelClaim claim(Reel reel, double steps, double uncertainty, Confidence confidence, ClaimVerdict verdict,
+                                   WhyOpen why, ClaimVerdict inQuadrangle) {
+        return new ReelClaim(reel, ClaimCentre.of(reel), Optional.of(new ReelClaim.Measured("A", BASE, steps, uncertainty, false)),
+                confidence, verdict, why, inQuadrangle);
     }
 
     /** A text of the sample, or the text that takes the place of all of them. */

@@ -43,7 +43,7 @@ class RuleWordsTest {
 
     private static Judgement with(Limits limits) {
         Judgement sample = Sample.judgement();
-        return new Judgement(sample.survey().with(limits), sample.coves(), sample.notes());
+        return new Judgement(sample.survey().with(limits), sample.coves(), sample.notes(), sample.claims());
     }
 
     private static Limits limits(String setBy, StepRule rule, ErrorPer per) {

@@ -12,7 +12,11 @@ import covewalk.verdict.FaultKind;
 import covewalk.verdict.Hint;
 import covewalk.verdict.Note;
 import covewalk.verdict.Settle;
+import covewalk.verdict.claim.ClaimVerdict;
+import covewalk.verdict.claim.WhyOpen;
 import covewalk.verdict.limit.Verdict;
+import covewalk.verdict.plan.Access;
+import covewalk.verdict.plan.Stop;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -51,6 +55,11 @@ class SentencesTest {
             Map.entry("item.do.", codes(FaultKind.values())),
             Map.entry("explain.difference.", codes(FaultKind.values())), Map.entry("explain.part.", codes(Budget.Part.values())),
             Map.entry("explain.of.", codes(Budget.Of.values())), Map.entry("explain.source.", codes(Budget.Source.values())),
+            Map.entry("claim.verdict.", codes(ClaimVerdict.values())), Map.entry("claim.class.", codes(ClaimVerdict.values())),
+            Map.entry("claim.why.", codes(WhyOpen.values(), WhyOpen.NONE)),
+            Map.entry("plan.access.", codes(Access.values())), Map.entry("plan.what.", codes(Stop.Kind.values())),
+            Map.entry("plan.per.", codes(ErrorPer.values())),
+            Map.entry("plan.outlook.", Set.of("too-coarse", "unlike-reels", "too-short")),
             Map.entry("priority.", Set.of("first", "next", "read-again", "agree")),
             Map.entry("towards.", Set.of("warmer", "cooler", "greener", "pinker")),
             Map.entry("reel.field.", Set.of("maker", "product", "nominalCct", "bin", "lot", "serial", "made", "gtin")),
@@ -127,6 +136,10 @@ class SentencesTest {
     private static Set<String> codes(Enum<?>[] constants) {
         return Arrays.stream(constants).map(constant -> constant.name().toLowerCase(Locale.ROOT).replace('_', '-'))
                 .collect(Collectors.toSet());
+    }
+
+    private static Set<String> codes(Enum<?>[] constants, Enum<?> silent) {
+        return codes(Arrays.stream(constants).filter(constant -> constant != silent).toArray(Enum<?>[]::new));
     }
 
     private static Properties bundle() {

@@ -1,0 +1,45 @@
+package covewalk.cli;
+
+import covewalk.report.PlanJson;
+import covewalk.report.PlanTable;
+import covewalk.verdict.plan.WalkPlan;
+import covewalk.words.Words;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code covewalk plan SURVEY}. */
+@Command(name = "plan", mixinStandardHelpOptions = true, versionProvider = VersionOfBuild.class,
+        header = "Says where to read and how often, in walking order.",
+        description = "Plans a walk that settles differences a step off the limit in nine cases of ten, given the meter. What"
+                + " readings have settled already is not planned again.",
+        footer = {"", "Writes nothing into the survey's folder. Exit code 0: done; 2: could not be done."})
+final class PlanCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Mixin
+    private SurveyArgument survey;
+
+    @Option(names = "--json", description = "print JSON instead of a table")
+    private boolean json;
+
+    @Option(names = "--limit", paramLabel = "STEPS", converter = StepsOption.class,
+            description = "plan for this many steps between neighbours, instead of the survey's own limit")
+    private Double limit;
+
+    PlanCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        Judged judged = Judged.of(survey.read(terminal), Optional.ofNullable(limit), false, terminal);
+        judged.warnings().print(terminal.err());
+        WalkPlan plan = WalkPlan.of(judged.judgement());
+        terminal.out().print(json ? new PlanJson(Words.english()).of(plan) : new PlanTable(Words.english()).of(plan));
+        return ExitCode.DONE;
+    }
+}
