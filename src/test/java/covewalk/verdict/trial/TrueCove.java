@@ -31,6 +31,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
 
 /** A cove whose true colours and true noise are known, and a walk along it. Lengths of colour are in steps. */
 final class TrueCove {
@@ -51,6 +52,8 @@ final class TrueCove {
     double scatterAngle;
     StepRule rule = StepRule.UV_CIRCLE;
     double limit = 2;
+    boolean closed;
+    Limits.ErrorPer errorPer = Limits.ErrorPer.JOINT;
     Digits digits = Digits.XY_6;
     double whiteJitterSteps = 3;
     private double shiftU;
@@ -87,6 +90,22 @@ final class TrueCove {
         return this;
     }
 
+    /** Stations from here to there, so many, evenly spaced, each read once; their colour goes by the position. */
+    TrueCove walk(double fromM, double toM, int stations, DoubleUnaryOperator stepsAt, double angle) {
+        for (int i = 0; i < stations; i++) {
+            double atM = fromM + (toM - fromM) * (i + 0.5) / stations;
+            station(atM, stepsAt.applyAsDouble(atM), angle, 1, 1);
+        }
+        return this;
+    }
+
+    /** One reading of a colour that is known itself, as when a station seen before is read again. */
+    TrueCove again(double atM, UvPrime colour, int round) {
+        double[] scatter = scatter();
+        log(atM, colour.plus(scatter[0] * UvPrime.STEP, scatter[1] * UvPrime.STEP), round);
+        return this;
+    }
+
     /** The length in 0.0011 of u'v' of one step of the rule in this direction. */
     private double unitAlong(double angle) {
         return 1 / (plane().steps(Math.cos(angle), Math.sin(angle)) * UvPrime.STEP);
@@ -104,8 +123,12 @@ final class TrueCove {
     }
 
     private void read(double atM, double du, double dv, int round) {
+        log(atM, white.plus(shiftU + du, shiftV + dv), round);
+    }
+
+    private void log(double atM, UvPrime truth, int round) {
         double noise = meterSteps * UvPrime.STEP;
-        UvPrime colour = white.plus(shiftU + du + noise * random.nextGaussian(), shiftV + dv + noise * random.nextGaussian());
+        UvPrime colour = truth.plus(noise * random.nextGaussian(), noise * random.nextGaussian());
         log.add(new Reading("r" + (log.size() + 1), "C1", typed(atM, 3), Role.WALK, "A", round,
                 Optional.of(typed(colour)), Optional.empty(), "", "", "", 0));
     }
@@ -139,12 +162,12 @@ final class TrueCove {
 
     Survey survey() {
         double length = placements.stream().mapToDouble(Placement::toM).max().orElseThrow();
-        Cove cove = new Cove("C1", "", length, false, "", OptionalDouble.empty(), "",
+        Cove cove = new Cove("C1", "", length, closed, "", OptionalDouble.empty(), "",
                 Optional.of(new StatedColour.ByCctDuv(new CctDuv(3000, 0))), List.of(new Feed(0, "", "")), placements);
         SetUp setUp = new SetUp("A", "", "", Optional.empty(), declaredSteps * UvPrime.STEP, 0.0015, 0.0005, Reads.STRIP,
                 0, 100, Set.of());
         return new Survey(new Site("", ""), new Visit(Optional.empty(), "", Optional.empty(), OptionalInt.empty(), ""),
-                List.of(setUp), new Limits(limit, OptionalDouble.empty(), "", rule, 0.05, Limits.ErrorPer.JOINT),
+                List.of(setUp), new Limits(limit, OptionalDouble.empty(), "", rule, 0.05, errorPer),
                 reels, List.of(cove), Optional.empty());
     }
 
@@ -154,5 +177,9 @@ final class TrueCove {
 
     CoveJudgement judged() {
         return new Judge().judge(survey(), log).coves().get(0);
+    }
+
+    double uniform(double from, double to) {
+        return from + (to - from) * random.nextDouble();
     }
 }
