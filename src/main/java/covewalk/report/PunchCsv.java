@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** The punch list as a table, one item a row. */
 final class PunchCsv {
@@ -93,16 +94,21 @@ final class PunchCsv {
                 .confidence(fault.confidence().beyond()).confidence(fault.confidence().within());
     }
 
+    /** Of all feeds that may feed the place, the nearest first. */
+    private static String of(List<Feed> feeds, Function<Feed, String> part) {
+        return feeds.stream().map(part).collect(Collectors.joining("; "));
+    }
+
     private void action(PunchItem item) {
         Fault fault = item.fault();
-        Optional<Feed> feed = item.nearestFeed();
+        List<Feed> feeds = item.feeds();
         table.text(words.suspicion(fault.hint())).text(words.checkFirst(fault.hint())).text(punch.toDo(fault))
                 .number(fault.settle().readings().isPresent() ? OptionalDouble.of(fault.settle().readings().getAsInt())
                         : OptionalDouble.empty(), 0)
                 .text(CheckJson.whyNot(fault.settle())).text(item.priority().code()).text(punch.priorityReason(item))
                 .number(item.cove().heightM(), 2)
-                .number(feed.map(noted -> OptionalDouble.of(noted.atM())).orElse(OptionalDouble.empty()), 3)
-                .text(feed.map(Feed::driver).orElse("")).text(feed.map(Feed::circuit).orElse(""))
+                .number(feeds.stream().mapToDouble(Feed::atM).findFirst(), 3)
+                .text(of(feeds, Feed::driver)).text(of(feeds, Feed::circuit))
                 .text(String.join(" ", punch.cautions(item))).text(punch.standsFor(item));
     }
 }

@@ -21,6 +21,10 @@ import java.util.Optional;
  */
 public record PunchItem(int number, Cove cove, Fault fault, List<Reel> reels, List<Fault> alike) {
 
+    /** A feed farther than the nearest by no more than this may feed the place as well (common practice, no source). */
+    private static final double MUCH_FARTHER_M = 1;
+
+
     /** Above this height, in m, one cannot read from the floor (common practice, no source). */
     public static final double FROM_THE_FLOOR_M = Access.FROM_THE_FLOOR_M;
 
@@ -54,10 +58,19 @@ public record PunchItem(int number, Cove cove, Fault fault, List<Reel> reels, Li
                 || fault.kind() == FaultKind.LONE_STATION;
     }
 
-    /** The feed nearest along the cove, the datum's side where two are as near; empty where none is noted. */
-    public Optional<Feed> nearestFeed() {
-        return cove.feeds().stream().sorted(Comparator.comparingDouble(Feed::atM))
-                .min(Comparator.comparingDouble(feed -> Math.abs(feed.atM() - fault.positionM())));
+    /**
+     * The feeds that may feed this place: the nearest along the cove, round the end of a closed one too, and those not
+     * much farther, since the two sides of a joint may be on different circuits. Nearest first; empty where none is noted.
+     */
+    public List<Feed> feeds() {
+        double nearest = cove.feeds().stream().mapToDouble(this::distanceTo).min().orElse(0);
+        return cove.feeds().stream().filter(feed -> distanceTo(feed) <= nearest + MUCH_FARTHER_M)
+                .sorted(Comparator.comparingDouble(this::distanceTo).thenComparingDouble(Feed::atM)).toList();
+    }
+
+    private double distanceTo(Feed feed) {
+        double along = Math.abs(feed.atM() - fault.positionM());
+        return cove.closed() ? Math.min(along, Math.abs(cove.lengthM() - along)) : along;
     }
 
     /** The reel on the datum's side, or the one it is in; empty where it is not described. */

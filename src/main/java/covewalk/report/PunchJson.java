@@ -98,8 +98,8 @@ final class PunchJson {
         object.put("priority", item.priority().code());
         object.put("priorityReason", punch.priorityReason(item));
         object.set("heightM", Json.number(item.cove().heightM(), 2));
-        Optional<Feed> feed = item.nearestFeed();
-        object.set("feed", feed.map(PunchJson::feed).orElse(null));
+        ArrayNode feeds = object.putArray("feeds");
+        item.feeds().forEach(feed -> feeds.add(feed(feed)));
         object.set("cautions", Json.texts(punch.cautions(item)));
         object.put("standsAlsoFor", punch.standsFor(item));
     }

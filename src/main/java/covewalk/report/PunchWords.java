@@ -119,7 +119,12 @@ final class PunchWords {
     }
 
     String feed(PunchItem item) {
-        return item.nearestFeed().map(this::feed).orElseGet(() -> words.text("item.no-feed"));
+        List<Feed> feeds = item.feeds();
+        if (feeds.isEmpty()) {
+            return words.text("item.no-feed");
+        }
+        String all = feeds.stream().map(this::feed).collect(Collectors.joining("; "));
+        return feeds.size() == 1 ? all : words.text("item.feeds", all);
     }
 
     private String feed(Feed feed) {

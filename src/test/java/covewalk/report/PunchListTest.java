@@ -4,7 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import covewalk.survey.file.ReadSurvey;
+import covewalk.survey.file.SurveyFolder;
+import covewalk.verdict.Judge;
 import covewalk.words.Words;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -33,9 +38,31 @@ class PunchListTest {
 
     @Test
     void takesTheNearestFeed() {
-        assertEquals("D1", list.items().get(0).nearestFeed().orElseThrow().driver());
-        assertEquals("D2", list.items().get(2).nearestFeed().orElseThrow().driver());
-        assertTrue(list.items().get(3).nearestFeed().isEmpty());
+        assertEquals("D1", list.items().get(0).feeds().get(0).driver());
+        assertEquals("D2", list.items().get(2).feeds().get(0).driver());
+        assertTrue(list.items().get(3).feeds().isEmpty());
+    }
+
+    /** In the demonstration's ring the end, at 25 m, is also the start, where D4 feeds; 15 m in C1 lies on a feed. */
+    @Test
+    void looksForFeedsRoundTheEndOfAClosedCove() throws IOException {
+        ReadSurvey read = SurveyFolder.at(Path.of("survey-demo", "reading-rooms")).read();
+        PunchList demo = PunchList.of(new Judge().judge(read.survey().orElseThrow(), read.log()));
+        PunchItem ring = demo.items().stream().filter(item -> item.cove().id().equals("C2")).findFirst().orElseThrow();
+        assertEquals(25, ring.fault().positionM());
+        assertEquals(List.of("0.0"), ring.feeds().stream().map(feed -> String.valueOf(feed.atM())).toList());
+    }
+
+    /** A joint midway between two feeds: which of them feeds which side is not known, so both are named. */
+    @Test
+    void namesEveryFeedThatMayFeedThePlace() throws IOException {
+        ReadSurvey read = SurveyFolder.at(Path.of("survey-demo", "reading-rooms")).read();
+        PunchList demo = PunchList.of(new Judge().judge(read.survey().orElseThrow(), read.log()));
+        PunchItem midway = demo.items().get(0);
+        assertEquals(5, midway.fault().positionM());
+        assertEquals(2, midway.feeds().size());
+        assertTrue(new PunchWords(Words.english()).feed(midway)
+                .endsWith("more than one may feed this place, isolate and prove dead on each"));
     }
 
     @Test

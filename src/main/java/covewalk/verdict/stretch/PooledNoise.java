@@ -16,7 +16,10 @@ final class PooledNoise {
     /** Degrees of freedom under which an estimate says too little to be used. */
     private static final int FEWEST = 2;
 
-    /** Degrees of freedom from which the scatter may be taken to differ between directions; before, it is pooled. */
+    /**
+     * Degrees of freedom from which the directions of the scatter are known; before, it is taken to be everywhere as
+     * large as where it is largest.
+     */
     private static final int ENOUGH_FOR_DIRECTIONS = 8;
 
     /** The share of equal stretches that stand alone by chance. */
@@ -49,8 +52,8 @@ final class PooledNoise {
         }
         Covariance expected = used.expected(repeatability);
         if (used.degrees() < ENOUGH_FOR_DIRECTIONS) {
-            double mean = used.sum() / (2 * used.degrees());
-            return new Noise(repeatability, Excess.over(new Covariance(mean, 0, mean), expected), 2 * used.degrees());
+            double larger = used.covariance().eigen().larger();
+            return new Noise(repeatability, Excess.over(Covariance.isotropic(larger), expected), used.degrees());
         }
         return new Noise(repeatability, Excess.over(used.covariance(), expected), used.degrees());
     }
