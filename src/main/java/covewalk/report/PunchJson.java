@@ -14,7 +14,6 @@ import covewalk.words.NoteWords;
 import covewalk.words.RuleWords;
 import covewalk.words.Words;
 import java.util.List;
-import java.util.Optional;
 
 /** The punch list as JSON: the items of the page and of the table. */
 final class PunchJson {
