@@ -27,8 +27,23 @@ record Comparison(Side from, Side to, Covariance unlike, StepPlane plane) {
      * sides, enlarged as far as declared parts make up the rest (Welch-Satterthwaite, GUM G.4.1).
      */
     Confidence confidence(double limitSteps) {
-        Confidence normal = LimitTest.of(plane.steps(du(), dv()), plane.carry(covariance()), limitSteps);
+        double length = plane.steps(du(), dv());
+        double rounding = reach(from.common()) + reach(to.common());
+        Covariance noise = plane.carry(from.shrinking().plus(to.shrinking()).plus(unlike));
+        Confidence normal = rounding == 0 ? LimitTest.of(length, noise, limitSteps)
+                : new Confidence(LimitTest.of(Math.max(0, length - rounding), noise, limitSteps).beyond(),
+                        LimitTest.of(length + rounding, noise, limitSteps).within());
         return LimitTest.widened(normal, degrees());
+    }
+
+    /**
+     * How far coarse digits may lie from the truth at most, steps. They do not vary like noise: typed again they are
+     * the same again, so the worst they may hide is counted, and equal digits are no proof of equal colours. A uniform
+     * number reaches the root of 3 times its standard deviation; two of them together at most the root of 2 times more.
+     */
+    private double reach(Covariance digits) {
+        Covariance steps = plane.carry(digits);
+        return Math.sqrt(6 * (steps.uu() + steps.vv()));
     }
 
     double degrees() {

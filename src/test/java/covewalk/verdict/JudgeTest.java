@@ -139,6 +139,16 @@ class JudgeTest {
         assertEquals(Settle.WhyNot.METER_ERROR, fault.settle().whyNot());
     }
 
+    /** Two decimals of x, y leave open some five steps: that both sides read the same says nothing. */
+    @Test
+    void takesEqualCoarseDigitsForNoProofOfEqualColours() {
+        Walk walk = new Walk(14, QUIET);
+        walk.decimals = 2;
+        walk.reel(0, 5, "L1").reel(5, 10, "L2").read(0.5, 4.5, 0.5, 1, at -> 0).read(5.5, 9.5, 0.5, 1, at -> 0);
+
+        assertEquals(Verdict.UNSETTLED, walk.judged().joints().get(0).verdict());
+    }
+
     @Test
     void restsOnTheDeclaredRepeatabilityWithOneReadingASide() {
         JudgedJoint joint = new Walk(11, QUIET).reel(0, 5, "L1").reel(5, 10, "L1").add(4, 0, 500, 1).add(6, 4, 500, 1)
