@@ -58,7 +58,7 @@ final class Chart {
         for (int i = 0; i <= TICKS; i++) {
             double x = mostX * i / TICKS;
             double y = mostY * i / TICKS;
-            svg.append(text(x(x), BOTTOM + 18, "middle", String.format(Locale.ROOT, "%.3g", x)));
+            svg.append(text(x(x), BOTTOM + 18, "middle", mostX >= 10 ? String.format(Locale.ROOT, "%.0f", x) : String.format(Locale.ROOT, "%.1f", x)));
             svg.append(text(LEFT - 6, y(y) + 4, "end", String.format(Locale.ROOT, "%.0f %%", 100 * y)));
             svg.append(path(LEFT, y(y), RIGHT, y(y), "#ccc"));
         }

@@ -43,7 +43,7 @@ record ReelCase(String name, Seen truth, Consumer<TrueCove> walk) {
 
     /** The share that shows anything at all. */
     double anything(int trials) {
-        return 1 - shares(trials).get(Seen.NOTHING);
+        return Math.max(0, 1 - shares(trials).get(Seen.NOTHING));
     }
 
     static Seen seen(CoveJudgement cove) {

@@ -15,7 +15,7 @@ import java.util.function.ToDoubleFunction;
  */
 public final class VerdictsPage {
 
-    private static final int TRIALS = 4000;
+    private static final int TRIALS = 2000;
     private static final int ANGLE_EVERY = 15;
 
     private final int trials;
