@@ -100,6 +100,10 @@ class ArchitectureTest {
         org.apache.commons.math3.. | covewalk.colour.. covewalk.verdict..             | sums are made in two places
         org.apache.commons.numbers.. | covewalk.verdict..                            | the limit test needs a fast error function
         gg.jte..                   | covewalk.report..                               | only the report has pages
+        com.openhtmltopdf..        | covewalk.report..                               | only the report has pages
+        org.apache.pdfbox..        | covewalk.report..                               | only the report has pages
+        javafx..                   | covewalk.app..                                  | only screens know the screen
+        atlantafx..                | covewalk.app..                                  | only screens know the screen
         """)
     void eachLibraryHasItsDoor(String library, String doors, String because) {
         noClasses().that().resideOutsideOfPackages(doors.split(" "))
@@ -109,7 +113,8 @@ class ArchitectureTest {
     @Test
     void noOtherLibraryIsUsed() {
         classes().should().onlyDependOnClassesThat().resideInAnyPackage("covewalk..", "java..", "picocli..", "com.fasterxml.jackson..",
-                "com.opencsv..", "org.apache.commons.math3..", "org.apache.commons.numbers..", "gg.jte..")
+                "com.opencsv..", "org.apache.commons.math3..", "org.apache.commons.numbers..", "gg.jte..", "com.openhtmltopdf..", "org.apache.pdfbox..",
+                "javafx..", "atlantafx..")
                 .because("a library that nobody decided on has no licence note and no reason").check(code);
     }
 
