@@ -63,9 +63,9 @@ class CommandLineWordsTest {
     }
 
     @Test
-    void aloneItSaysThatTheFieldAppIsNotThereYetAndListsTheCommands() {
+    void aloneWithoutAScreenItSaysSoAndListsTheCommands() {
         Run run = FrontDoor.run();
-        assertTrue(run.err().startsWith("The field app is not in this version yet; these commands are.\n"), run.err());
+        assertTrue(run.err().startsWith("There is no screen here to open the field app on. These commands need none.\n"), run.err());
         for (String command : new String[] {"convert", "check", "plan", "report", "import"}) {
             assertTrue(run.err().contains("\n  " + command + " "), command);
         }
