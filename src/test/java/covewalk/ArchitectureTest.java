@@ -48,7 +48,9 @@ class ArchitectureTest {
                     "a report puts on paper what the packages below know"),
             new Room("covewalk.cli..", "covewalk.report.. covewalk.plot.. covewalk.words.. covewalk.verdict.. covewalk.survey.."
                     + " covewalk.colour..", "commands call everything but the screens, and nothing calls them"),
-            new Room("covewalk", "covewalk.cli..", "the start picks who works, and does nothing itself"));
+            new Room("covewalk.app..", "covewalk.report.. covewalk.plot.. covewalk.words.. covewalk.verdict.. covewalk.survey.."
+                    + " covewalk.colour..", "screens call everything but the commands, and nothing calls them"),
+            new Room("covewalk", "covewalk.cli.. covewalk.app", "the start picks who works, and does nothing itself"));
 
     private JavaClasses code;
 

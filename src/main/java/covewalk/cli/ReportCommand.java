@@ -4,7 +4,6 @@ import covewalk.report.Audit;
 import covewalk.report.Report;
 import covewalk.survey.file.ReadSurvey;
 import covewalk.survey.file.SealRecord;
-import covewalk.words.Words;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -39,14 +38,17 @@ final class ReportCommand implements Callable<Integer> {
     @Mixin
     private CorrectDriftOption correctDrift;
 
+    @Mixin
+    private LanguageOption language;
+
     ReportCommand(Terminal terminal) {
         this.terminal = terminal;
     }
 
     @Override
     public Integer call() throws Exception {
-        ReadSurvey read = survey.read(terminal);
-        Judged judged = Judged.of(read, Optional.empty(), correctDrift.asked(), terminal);
+        ReadSurvey read = survey.read(terminal, language.words().locale());
+        Judged judged = Judged.of(read, Optional.empty(), correctDrift.asked(), language.words(), terminal);
         makeOut();
         String seal = new Sealing(terminal).seal(survey.folder());
         Report.Written written = write(new Audit(judged.judgement(), read.log(), read.warnings(), sealed(seal)));
@@ -56,7 +58,7 @@ final class ReportCommand implements Callable<Integer> {
         if (!seal.isEmpty()) {
             terminal.out().println(Sentences.of("report.sealed", seal));
         }
-        terminal.out().println(Words.english().counts(judged.judgement()));
+        terminal.out().println(language.words().counts(judged.judgement()));
         return ExitCode.of(judged.judgement());
     }
 
@@ -89,6 +91,6 @@ final class ReportCommand implements Callable<Integer> {
     }
 
     private Report.Written write(Audit audit) throws Exception {
-        return Progress.during(Sentences.of("writing"), terminal, () -> new Report(Words.english(), pages.style()).write(audit, out));
+        return Progress.during(Sentences.of("writing"), terminal, () -> new Report(language.words(), pages.style()).write(audit, out));
     }
 }

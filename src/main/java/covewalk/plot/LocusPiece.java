@@ -46,7 +46,7 @@ final class LocusPiece {
             Shape.Point point = frame.point(at(cctK));
             shapes.add(new Shape.Line(point.x() - 0.5, point.y() - 0.9, point.x() + 0.5, point.y() + 0.9, 0.3, Ink.WEAK, ""));
             shapes.add(new Shape.Text(point.x() - 0.8, point.y() - 1.4, 2.2, Anchor.END,
-                    words.text("uv.kelvin", words.numbers().fixed(cctK, 0)), Ink.WEAK));
+                    words.numbers().fixed(cctK, 0) + " K", Ink.WEAK));
         }
     }
 

@@ -1,6 +1,7 @@
 package covewalk.plot;
 
 import covewalk.colour.StepPlane;
+import covewalk.colour.StepRule;
 import covewalk.colour.UvPrime;
 import covewalk.plot.Paint.Ink;
 import covewalk.plot.Shape.Anchor;
@@ -145,12 +146,16 @@ public final class UvDiagram {
     }
 
     private void legend() {
-        text(1, HEIGHT - 3.6, Anchor.START, words.text(origin.key("uv.legend."), said(), plane.name()), Ink.WEAK);
+        text(1, HEIGHT - 3.6, Anchor.START, words.text(origin.key("uv.legend."), said(), rule()), Ink.WEAK);
         text(1, HEIGHT - 0.6, Anchor.START, words.text("uv.legend.marks"), Ink.WEAK);
     }
 
     private String said() {
         return limitSteps > 1 && limitSteps <= 10 ? "1, \u2026, " + numbers.plain(limitSteps, 2) : numbers.plain(limitSteps, 2);
+    }
+
+    private String rule() {
+        return plane.rule() == StepRule.UV_CIRCLE ? words.text("uv.circle", numbers.fixed(UvPrime.STEP, 4)) : plane.name();
     }
 
     private String says() {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -18,7 +19,7 @@ import org.junit.jupiter.api.Test;
 
 class ProblemWordsTest {
 
-    private static final Path SOURCES = Path.of("src/main/java/covewalk/survey");
+    private static final List<Path> SOURCES = List.of(Path.of("src/main/java/covewalk/survey"), Path.of("src/main/java/covewalk/app/open"));
     private static final Pattern KEY = Pattern.compile("\"((?:folder|lock|json|survey|log|colour|seal|import|convert)\\.[a-z0-9.-]+)\"");
     /** Beginnings of keys, asked for with {@code startsWith}, and names of files. */
     private static final Set<String> NO_KEYS = Set.of("colour.coarse.", "colour.place.", "survey.json", "seal.json");
@@ -37,9 +38,13 @@ class ProblemWordsTest {
     }
 
     private static List<Path> sources() throws IOException {
-        try (Stream<Path> files = Files.walk(SOURCES)) {
-            return files.filter(file -> file.toString().endsWith(".java")).toList();
+        List<Path> sources = new ArrayList<>();
+        for (Path folder : SOURCES) {
+            try (Stream<Path> files = Files.walk(folder)) {
+                files.filter(file -> file.toString().endsWith(".java")).forEach(sources::add);
+            }
         }
+        return sources;
     }
 
     @Test

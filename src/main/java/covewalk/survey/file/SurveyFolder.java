@@ -27,6 +27,11 @@ public final class SurveyFolder {
         return new SurveyFolder(folder);
     }
 
+    /** Whether something of a survey lies there, which a new one must not be mixed with. */
+    public static boolean isOccupied(Path folder) {
+        return Files.exists(folder.resolve(FileNames.DESCRIPTION)) || Files.exists(folder.resolve(FileNames.LOG));
+    }
+
     /**
      * Reads the description and the log and checks them against each other; tells all that is wrong at once.
      *

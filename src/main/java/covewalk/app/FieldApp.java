@@ -1,0 +1,83 @@
+package covewalk.app;
+
+import covewalk.app.desk.Desk;
+import covewalk.app.desk.Memory;
+import covewalk.app.desk.MemoryFile;
+import covewalk.app.desk.Place;
+import covewalk.app.open.Opener;
+import covewalk.app.open.Workers;
+import covewalk.app.parts.Fonts;
+import covewalk.survey.file.Holder;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.stage.Stage;
+
+/** The window. */
+public final class FieldApp extends Application {
+
+    private static final double WIDTH = 1180;
+    private static final double HEIGHT = 760;
+
+    private final ExecutorService disk = Executors.newSingleThreadExecutor(task -> new Thread(task, "disk"));
+    private final ExecutorService sums = Executors.newSingleThreadExecutor(FieldApp::inTheBackground);
+    private final MemoryFile memory =
+            MemoryFile.of(System.getenv(), System.getProperty("os.name"), Path.of(System.getProperty("user.home")));
+
+    private static Thread inTheBackground(Runnable task) {
+        Thread thread = new Thread(task, "sums");
+        thread.setDaemon(true);
+        thread.setPriority(Thread.MIN_PRIORITY);
+        return thread;
+    }
+
+    @Override
+    public void start(Stage stage) {
+        Fonts.load();
+        Clock clock = Clock.systemDefaultZone();
+        Workers workers = new Workers(disk, sums, Platform::runLater);
+        Memory remembered = memory.read();
+        Desk desk = new Desk(new Opener(workers, () -> Holder.here("covewalk", clock)), workers, clock, remembered);
+        desk.memoryProperty().addListener((property, before, now) -> disk.execute(() -> memory.write(now)));
+        Shell shell = new Shell(desk);
+        Scene scene = new Scene(shell, WIDTH, HEIGHT);
+        shell.dress(scene);
+        stage.setScene(scene);
+        stage.setMinWidth(480);
+        stage.setMinHeight(400);
+        stage.titleProperty().bind(shell.titleProperty());
+        stage.setOnCloseRequest(event -> {
+            if (!shell.mayClose()) {
+                event.consume();
+            }
+        });
+        stage.show();
+        beginWith(desk, remembered);
+    }
+
+    /** With the survey that was asked for, else where the person was when it was last closed, or torn off. */
+    private void beginWith(Desk desk, Memory remembered) {
+        Optional<Path> asked = getParameters().getUnnamed().stream().findFirst().map(Path::of).map(Path::toAbsolutePath);
+        Optional<Path> last = remembered.recent().stream().findFirst().filter(folder -> remembered.place() != Place.SURVEYS)
+                .filter(Files::isDirectory);
+        Place place = asked.isPresent() ? Place.FAULTS : remembered.place();
+        asked.or(() -> last).ifPresent(folder -> desk.open(folder, refused -> desk.go(Place.SURVEYS)));
+        if (asked.or(() -> last).isPresent()) {
+            desk.go(place);
+        }
+    }
+
+    @Override
+    public void stop() throws InterruptedException {
+        sums.shutdownNow();
+        disk.shutdown();
+        disk.awaitTermination(10, TimeUnit.SECONDS);
+    }
+}

@@ -1,0 +1,139 @@
+package covewalk.app;
+
+import atlantafx.base.theme.PrimerDark;
+import atlantafx.base.theme.PrimerLight;
+import covewalk.app.desk.Desk;
+import covewalk.app.desk.Place;
+import covewalk.app.desk.Screen;
+import covewalk.app.desk.Settings;
+import covewalk.app.desk.Theme;
+import covewalk.app.faults.FaultsScreen;
+import covewalk.app.reels.ReelsScreen;
+import covewalk.app.report.ReportScreen;
+import covewalk.app.site.SiteScreen;
+import covewalk.app.surveys.SurveysScreen;
+import covewalk.app.text.Texts;
+import covewalk.app.walk.WalkScreen;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import javafx.application.Application;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.css.PseudoClass;
+import javafx.geometry.Orientation;
+import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.layout.BorderPane;
+
+/** What stands around every place: the way to the others, and above all of it what is not on disk. */
+public final class Shell extends BorderPane {
+
+    private static final double USUAL_TEXT_PX = 15;
+    private static final PseudoClass TALL = PseudoClass.getPseudoClass("tall");
+
+    private static final Map<Place, Function<Desk, Screen>> SCREENS = Map.of(
+            Place.SURVEYS, SurveysScreen::new, Place.SITE, SiteScreen::new, Place.WALK, WalkScreen::new,
+            Place.FAULTS, FaultsScreen::new, Place.REELS, ReelsScreen::new, Place.REPORT, ReportScreen::new);
+
+    private final Desk desk;
+    private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper("Covewalk");
+    private final Map<Place, Screen> screens = new EnumMap<>(Place.class);
+    private Navigation navigation;
+    private TroubleBar trouble;
+    private Locale language;
+
+    public Shell(Desk desk) {
+        this.desk = desk;
+        getStyleClass().add("shell");
+        build();
+        desk.placeProperty().addListener((property, before, now) -> show(now));
+        desk.surveyProperty().addListener((property, before, now) -> name());
+        widthProperty().addListener((property, before, now) -> turn());
+        heightProperty().addListener((property, before, now) -> turn());
+    }
+
+    /** The name of the window. */
+    public ReadOnlyStringProperty titleProperty() {
+        return title.getReadOnlyProperty();
+    }
+
+    /** Gives a scene the look that was chosen, now and whenever another is. */
+    public void dress(Scene scene) {
+        for (String sheet : List.of("look.css")) {
+            scene.getStylesheets().add(Shell.class.getResource(sheet).toExternalForm());
+        }
+        for (Place place : Place.values()) {
+            scene.getAccelerators().put(new KeyCodeCombination(KeyCode.valueOf("DIGIT" + (place.ordinal() + 1)),
+                    KeyCombination.SHORTCUT_DOWN), () -> desk.go(place));
+        }
+        desk.memoryProperty().addListener((property, before, now) -> {
+            if (!before.settings().equals(now.settings())) {
+                dress(now.settings());
+            }
+        });
+        dress(desk.settings());
+    }
+
+    private void dress(Settings settings) {
+        Application.setUserAgentStylesheet(
+                (settings.theme() == Theme.DARK ? new PrimerDark() : new PrimerLight()).getUserAgentStylesheet());
+        for (Theme theme : Theme.values()) {
+            pseudoClassStateChanged(PseudoClass.getPseudoClass(theme.code()), theme == settings.theme());
+        }
+        setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx;", USUAL_TEXT_PX * settings.textPercent() / 100));
+        if (!settings.language().equals(language)) {
+            build();
+        }
+    }
+
+    /** Everything anew: in another language, or at the start. */
+    private void build() {
+        language = desk.settings().language();
+        screens.clear();
+        for (Place place : Place.values()) {
+            screens.put(place, SCREENS.get(place).apply(desk));
+        }
+        Texts texts = desk.texts(Shell.class);
+        navigation = new Navigation(desk, texts);
+        trouble = new TroubleBar(desk, texts);
+        setTop(trouble);
+        turn();
+        show(desk.placeProperty().get());
+        name();
+    }
+
+    private void show(Place place) {
+        Screen screen = screens.get(place);
+        setCenter(screen.view());
+        screen.shown();
+    }
+
+    /** The way to the other places stands at the left, and below in a window that is higher than wide. */
+    private void turn() {
+        boolean tall = getHeight() > getWidth();
+        pseudoClassStateChanged(TALL, tall);
+        setLeft(null);
+        setBottom(null);
+        navigation.turn(tall ? Orientation.HORIZONTAL : Orientation.VERTICAL);
+        if (tall) {
+            setBottom(navigation);
+        } else {
+            setLeft(navigation);
+        }
+    }
+
+    private void name() {
+        String site = desk.survey() == null ? "" : desk.survey().survey().site().name();
+        title.set(site.isBlank() ? "Covewalk" : site + " \u2013 Covewalk");
+    }
+
+    /** Whether nothing would be lost; else the person is asked, in the page. */
+    public boolean mayClose() {
+        return trouble.mayClose();
+    }
+}

@@ -1,0 +1,119 @@
+package covewalk.app;
+
+import covewalk.app.desk.Desk;
+import covewalk.app.open.OpenSurvey;
+import covewalk.app.text.Texts;
+import covewalk.survey.Problem;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import javafx.application.Platform;
+import javafx.beans.InvalidationListener;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+
+/** Says plainly what is not on disk, why, and what can be done; takes no room while all is well. */
+final class TroubleBar extends VBox {
+
+    private final Desk desk;
+    private final Texts texts;
+    private final Label says = new Label();
+    private final Label answer = new Label();
+    private final TextField otherPlace = new TextField();
+    private final Button close = new Button();
+    private final InvalidationListener follow = observable -> follow();
+
+    TroubleBar(Desk desk, Texts texts) {
+        super(8);
+        this.desk = desk;
+        this.texts = texts;
+        getStyleClass().add("trouble");
+        setId("trouble");
+        says.setId("trouble-says");
+        says.setWrapText(true);
+        answer.setWrapText(true);
+        says.setAccessibleRole(AccessibleRole.TEXT);
+        Button again = new Button(texts.get("trouble.again"));
+        again.setId("trouble-again");
+        again.setOnAction(event -> desk.survey().tryAgain());
+        otherPlace.setId("trouble-place");
+        otherPlace.setPrefColumnCount(32);
+        Label where = new Label(texts.get("trouble.place"));
+        where.setLabelFor(otherPlace);
+        Button keep = new Button(texts.get("trouble.keep-there"));
+        keep.setId("trouble-keep-there");
+        keep.setOnAction(event -> keepElsewhere());
+        close.setText(texts.get("trouble.lose"));
+        close.setId("trouble-lose");
+        close.setOnAction(event -> Platform.exit());
+        getChildren().addAll(says, new FlowPane(8, 8, again, where, otherPlace, keep, close), answer);
+        desk.surveyProperty().addListener((property, before, now) -> watch(before, now));
+        watch(null, desk.survey());
+    }
+
+    private void watch(OpenSurvey before, OpenSurvey now) {
+        if (before != null) {
+            before.troubleProperty().removeListener(follow);
+            before.waiting().removeListener(follow);
+        }
+        if (now != null) {
+            now.troubleProperty().addListener(follow);
+            now.waiting().addListener(follow);
+            otherPlace.setText(suggested(now).toString());
+        }
+        follow();
+    }
+
+    /** Beside the user's own files, under the same name: a stick that was pulled is no place. */
+    private static Path suggested(OpenSurvey survey) {
+        return Path.of(System.getProperty("user.home"), "covewalk", survey.folder().getFileName() + "-kept");
+    }
+
+    private void follow() {
+        OpenSurvey survey = desk.survey();
+        boolean trouble = survey != null && !survey.troubleProperty().get().isEmpty();
+        setVisible(trouble);
+        setManaged(trouble);
+        close.setVisible(false);
+        close.setManaged(false);
+        answer.setText("");
+        if (trouble) {
+            says.setText(inWords(survey.troubleProperty().get()) + " " + texts.count("trouble.held", survey.waiting().size()));
+        }
+    }
+
+    private String inWords(List<Problem> problems) {
+        return problems.stream().map(problem -> problem.key().startsWith("log.stopped.") && !problem.details().isEmpty()
+                ? texts.get("trouble.disk", problem.details().get(0)) : problem.sentence(texts.locale()))
+                .distinct().collect(Collectors.joining(" "));
+    }
+
+    private void keepElsewhere() {
+        OpenSurvey survey = desk.survey();
+        try {
+            Path folder = Path.of(otherPlace.getText().strip()).toAbsolutePath();
+            desk.create(folder, survey.survey(), survey.readings(), refused -> answer.setText(inWords(refused)));
+        } catch (InvalidPathException noPath) {
+            answer.setText(texts.get("trouble.no-path", otherPlace.getText()));
+        }
+    }
+
+    boolean mayClose() {
+        if (desk.survey() == null || !desk.survey().hasUnwritten()) {
+            return true;
+        }
+        follow();
+        setVisible(true);
+        setManaged(true);
+        says.setText(says.getText().isEmpty() ? texts.count("trouble.held", desk.survey().waiting().size()) : says.getText());
+        close.setVisible(true);
+        close.setManaged(true);
+        desk.survey().tryAgain();
+        return false;
+    }
+}

@@ -1,0 +1,2 @@
+/** What was found, place by place, and what it rests on. Way in: {@code FaultsScreen}. */
+package covewalk.app.faults;

@@ -1,0 +1,254 @@
+package covewalk.app.open;
+
+import covewalk.survey.Problem;
+import covewalk.survey.Reading;
+import covewalk.survey.Soundness;
+import covewalk.survey.Survey;
+import covewalk.survey.file.Outcome;
+import covewalk.verdict.Judgement;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+/**
+ * The survey that is worked on. All of it is told, and asked for, on the screen's thread. A reading waits in
+ * {@link #waiting()} until it is on disk and stands in {@link #log()} from then on; whatever goes wrong in between, it
+ * goes on waiting.
+ */
+public final class OpenSurvey {
+
+    private final Path folder;
+    private final Workers workers;
+    private final FolderOnDisk disk;
+    private final ReadingIds ids = new ReadingIds();
+    private final ReadOnlyObjectWrapper<Survey> survey;
+    private final ObservableList<Reading> log = FXCollections.observableArrayList();
+    private final ObservableList<Reading> waiting = FXCollections.observableArrayList();
+    private final ReadOnlyObjectWrapper<Reading> lastKept = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<List<Problem>> trouble = new ReadOnlyObjectWrapper<>(List.of());
+    private final ObservableList<Problem> toKnow = FXCollections.observableArrayList();
+    private final BooleanProperty correctDrift = new SimpleBooleanProperty();
+    private final Judging judging;
+    private Survey onDisk;
+    private boolean writing;
+
+    OpenSurvey(Path folder, Survey survey, List<Reading> log, FolderOnDisk disk, Workers workers) {
+        this.folder = folder;
+        this.workers = workers;
+        this.disk = disk;
+        this.onDisk = survey;
+        this.survey = new ReadOnlyObjectWrapper<>(survey);
+        this.log.setAll(log);
+        ids.take(log);
+        judging = new Judging(workers, () -> new Judging.Input(survey(), readings(), correctDrift.get()));
+        correctDrift.addListener((property, before, now) -> judging.ask());
+    }
+
+    public Path folder() {
+        return folder;
+    }
+
+    public Survey survey() {
+        return survey.get();
+    }
+
+    public ReadOnlyObjectProperty<Survey> surveyProperty() {
+        return survey.getReadOnlyProperty();
+    }
+
+    /** The readings that are on disk, in the order of the log, corrections and withdrawals among them. */
+    public ObservableList<Reading> log() {
+        return FXCollections.unmodifiableObservableList(log);
+    }
+
+    /** Readings that are not on disk yet, oldest first. */
+    public ObservableList<Reading> waiting() {
+        return FXCollections.unmodifiableObservableList(waiting);
+    }
+
+    /** Both together, as they are judged. */
+    public List<Reading> readings() {
+        List<Reading> all = new ArrayList<>(log);
+        all.addAll(waiting);
+        return all;
+    }
+
+    /** The reading that came on disk last; null before the first. */
+    public ReadOnlyObjectProperty<Reading> lastKeptProperty() {
+        return lastKept.getReadOnlyProperty();
+    }
+
+    /** Why what waits is not on disk; empty while all goes well. */
+    public ReadOnlyObjectProperty<List<Problem>> troubleProperty() {
+        return trouble.getReadOnlyProperty();
+    }
+
+    /** What looked wrong when the survey was opened, and what has to be known since. */
+    public ObservableList<Problem> toKnow() {
+        return toKnow;
+    }
+
+    /** All verdicts, made anew after every change; null until the first are there. */
+    public ReadOnlyObjectProperty<Judgement> judgementProperty() {
+        return judging.judgement();
+    }
+
+    /** Whether a judgement is being made, so that the one shown is of a moment ago. */
+    public ReadOnlyBooleanProperty judgingProperty() {
+        return judging.running();
+    }
+
+    /** Whether a drift that the reference spot shows is taken off. */
+    public BooleanProperty correctDriftProperty() {
+        return correctDrift;
+    }
+
+    /** Whether something typed is not on disk. */
+    public boolean hasUnwritten() {
+        return !waiting.isEmpty() || onDisk != survey();
+    }
+
+    /** An id that no reading has: the next number. */
+    public String nextId() {
+        return ids.next();
+    }
+
+    /** Puts a reading on disk; {@link #lastKeptProperty()} tells when it is there, {@link #troubleProperty()} why not. */
+    public void keep(Reading reading) {
+        waiting.add(reading);
+        judging.ask();
+        write();
+    }
+
+    /**
+     * Changes the description and saves it.
+     *
+     * @return why it cannot be so, in the words of the survey's files; then nothing was changed. Empty where it was taken
+     */
+    public List<Problem> change(UnaryOperator<Survey> change) {
+        Survey changed = change.apply(survey());
+        List<Problem> refusals = new ArrayList<>(Soundness.of(changed));
+        refusals.addAll(Soundness.ofReadings(changed, readings()));
+        refusals.removeIf(problem -> !problem.refused());
+        if (refusals.isEmpty()) {
+            survey.set(changed);
+            judging.ask();
+            write();
+        }
+        return refusals;
+    }
+
+    /** Tries once more to put on disk what waits. */
+    public void tryAgain() {
+        write();
+    }
+
+    /**
+     * Does other work on the folder, in its turn and under its lock: an import, a seal. The log is read anew afterwards.
+     *
+     * @param told what came of it, or why it could not be done
+     */
+    public <T> void onDisk(DiskWork<T> work, Consumer<Outcome<T>> told) {
+        workers.disk().execute(() -> {
+            try {
+                Outcome<T> done = new Outcome<>(Optional.of(disk.work(work)), List.of());
+                List<Reading> now = disk.readings();
+                workers.screen().execute(() -> {
+                    reread(now);
+                    told.accept(done);
+                });
+            } catch (NotWritten notWritten) {
+                workers.screen().execute(() -> told.accept(new Outcome<>(Optional.empty(), notWritten.problems())));
+            }
+        });
+    }
+
+    private void reread(List<Reading> now) {
+        if (!now.equals(log)) {
+            log.setAll(now);
+            ids.take(now);
+            judging.ask();
+        }
+    }
+
+    void judge() {
+        judging.ask();
+    }
+
+    void know(List<Problem> problems) {
+        toKnow.addAll(problems);
+    }
+
+    void trouble(List<Problem> problems) {
+        trouble.set(List.copyOf(problems));
+    }
+
+    /** One write at a time; what comes meanwhile goes with the next. */
+    private void write() {
+        if (writing || !hasUnwritten()) {
+            return;
+        }
+        writing = true;
+        List<Reading> readings = List.copyOf(waiting);
+        Survey described = survey();
+        boolean save = described != onDisk;
+        workers.disk().execute(() -> {
+            try {
+                List<Problem> opened = disk.open();
+                if (save) { // first: a reading may lie in a cove that is new
+                    disk.save(described);
+                }
+                List<Reading> kept = readings.isEmpty() ? List.of() : disk.append(readings);
+                workers.screen().execute(() -> written(described, kept, opened));
+            } catch (NotWritten notWritten) {
+                workers.screen().execute(() -> notWritten(notWritten.problems()));
+            }
+        });
+    }
+
+    private void written(Survey described, List<Reading> kept, List<Problem> opened) {
+        writing = false;
+        onDisk = described;
+        toKnow.addAll(opened);
+        log.addAll(kept);
+        waiting.remove(0, kept.size());
+        if (!trouble.get().isEmpty()) {
+            trouble.set(List.of());
+        }
+        if (!kept.isEmpty()) {
+            lastKept.set(kept.get(kept.size() - 1));
+        }
+        write();
+    }
+
+    private void notWritten(List<Problem> why) {
+        writing = false;
+        trouble.set(List.copyOf(why));
+    }
+
+    /** Gives the folder back once all that was asked for before is written. What still waits is lost: ask first. */
+    public CompletableFuture<Void> close() {
+        CompletableFuture<Void> closed = new CompletableFuture<>();
+        workers.disk().execute(() -> {
+            try {
+                disk.close();
+            } catch (IOException gone) {
+                // the folder went away, and its lock with it
+            }
+            closed.complete(null);
+        });
+        return closed;
+    }
+}

@@ -1,0 +1,115 @@
+package covewalk.app.open;
+
+import covewalk.survey.Problem;
+import covewalk.survey.Reading;
+import covewalk.survey.Survey;
+import covewalk.survey.file.DiskWords;
+import covewalk.survey.file.Holder;
+import covewalk.survey.file.Outcome;
+import covewalk.survey.file.ReadSurvey;
+import covewalk.survey.file.SurveyFolder;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/** Opens surveys, and begins new ones. What comes of it is told on the screen's thread. */
+public final class Opener {
+
+    private final Workers workers;
+    private final Supplier<Holder> holder;
+
+    /** @param holder who writes, from now on, in a folder that is opened */
+    public Opener(Workers workers, Supplier<Holder> holder) {
+        this.workers = workers;
+        this.holder = holder;
+    }
+
+    /**
+     * Reads a survey and takes its lock. Where the lock or the disk refuses, the survey is open all the same, and says in
+     * {@link OpenSurvey#troubleProperty()} why nothing can be written.
+     *
+     * @param told what was opened, or all that is wrong with the folder
+     */
+    public void open(Path folder, Consumer<Outcome<OpenSurvey>> told) {
+        workers.disk().execute(() -> {
+            try {
+                ReadSurvey read = SurveyFolder.at(folder).read();
+                if (read.refused()) {
+                    tell(told, refused(read.problems().stream().filter(Problem::refused).toList()));
+                } else {
+                    tell(told, lockAndOpen(folder, read));
+                }
+            } catch (IOException failed) {
+                tell(told, refused(List.of(Problem.refusal("folder.failed", DiskWords.reason(failed)))));
+            }
+        });
+    }
+
+    /**
+     * Begins a survey in a folder of its own.
+     *
+     * @param folder not there yet, or empty
+     * @param readings to begin with: those of a survey whose folder has gone, else none
+     */
+    public void create(Path folder, Survey survey, List<Reading> readings, Consumer<Outcome<OpenSurvey>> told) {
+        workers.disk().execute(() -> {
+            try {
+                Files.createDirectories(folder);
+                if (SurveyFolder.isOccupied(folder)) {
+                    tell(told, refused(List.of(Problem.refusal("folder.occupied", folder.getFileName()))));
+                    return;
+                }
+                FolderOnDisk disk = new FolderOnDisk(folder, holder.get(), survey.firstSetUp().id());
+                disk.save(survey);
+                List<Reading> kept = readings.isEmpty() ? List.of() : disk.append(readings);
+                tell(told, open(folder, survey, kept, disk, List.of(), List.of()));
+            } catch (NotWritten notWritten) {
+                tell(told, refused(notWritten.problems()));
+            } catch (IOException failed) {
+                tell(told, refused(List.of(Problem.refusal("folder.failed", DiskWords.reason(failed)))));
+            }
+        });
+    }
+
+    /** Reads once more under the lock: until then another program may have added to the log. */
+    private Supplier<Outcome<OpenSurvey>> lockAndOpen(Path folder, ReadSurvey before) throws IOException {
+        Survey survey = before.survey().orElseThrow();
+        FolderOnDisk disk = new FolderOnDisk(folder, holder.get(), survey.firstSetUp().id());
+        try {
+            List<Problem> toKnow = new ArrayList<>(disk.open());
+            ReadSurvey now = SurveyFolder.at(folder).read();
+            if (now.refused()) {
+                disk.close();
+                return refused(now.problems().stream().filter(Problem::refused).toList());
+            }
+            toKnow.addAll(now.warnings());
+            return open(folder, now.survey().orElseThrow(), now.log(), disk, toKnow, List.of());
+        } catch (NotWritten notWritten) {
+            return open(folder, survey, before.log(), disk, before.warnings(), notWritten.problems());
+        }
+    }
+
+    private Supplier<Outcome<OpenSurvey>> open(Path folder, Survey survey, List<Reading> log, FolderOnDisk disk,
+                                               List<Problem> toKnow, List<Problem> trouble) {
+        return () -> {
+            OpenSurvey open = new OpenSurvey(folder, survey, log, disk, workers);
+            open.know(toKnow);
+            open.trouble(trouble);
+            open.judge();
+            return new Outcome<>(Optional.of(open), List.of());
+        };
+    }
+
+    private static Supplier<Outcome<OpenSurvey>> refused(List<Problem> why) {
+        return () -> new Outcome<>(Optional.empty(), why);
+    }
+
+    private void tell(Consumer<Outcome<OpenSurvey>> told, Supplier<Outcome<OpenSurvey>> outcome) {
+        workers.screen().execute(() -> told.accept(outcome.get()));
+    }
+}

@@ -1,0 +1,120 @@
+package covewalk.app.parts;
+
+import covewalk.plot.Picture;
+import covewalk.plot.Shape;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.css.CssMetaData;
+import javafx.css.Styleable;
+import javafx.geometry.Orientation;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.layout.Region;
+
+/**
+ * A picture as wide as there is room for. Whoever points at a shape or taps it hears what it means from
+ * {@link #setOnPointed}; whoever cannot see it has the picture's words.
+ */
+public final class PicturePane extends Region {
+
+    private final Canvas canvas = new Canvas();
+    private final Inks inks;
+    private final ObjectProperty<Picture> picture = new SimpleObjectProperty<>();
+    private final double mostPixelsPerMm;
+    private Consumer<Pointed> pointed = nobody -> { };
+
+    /** A place in the picture, and what the shape there says; empty where there is none. */
+    public record Pointed(double xMm, double yMm, String says) {
+    }
+
+    /** A picture that grows without end. */
+    public PicturePane() {
+        this(Double.MAX_VALUE);
+    }
+
+    /** @param mostPixelsPerMm the largest it is drawn at */
+    public PicturePane(double mostPixelsPerMm) {
+        this.mostPixelsPerMm = mostPixelsPerMm;
+        this.inks = new Inks(this);
+        getStyleClass().add("picture");
+        getChildren().add(canvas);
+        canvas.setManaged(false);
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        setMinSize(0, 0);
+        picture.addListener((property, before, now) -> {
+            setAccessibleText(now == null ? "" : now.says());
+            requestLayout();
+        });
+        inks.changed(this::requestLayout);
+        canvas.setOnMouseMoved(event -> point(event.getX(), event.getY()));
+        canvas.setOnMouseClicked(event -> point(event.getX(), event.getY()));
+    }
+
+    public ObjectProperty<Picture> pictureProperty() {
+        return picture;
+    }
+
+    public void show(Picture shown) {
+        picture.set(shown);
+    }
+
+    /** @param listener told of every place pointed at or tapped */
+    public void setOnPointed(Consumer<Pointed> listener) {
+        pointed = listener;
+    }
+
+    private void point(double x, double y) {
+        if (picture.get() != null) {
+            double scale = scale(getWidth());
+            String says = Shapes.at(picture.get(), x / scale, y / scale).map(Shape::says).orElse("");
+            pointed.accept(new Pointed(x / scale, y / scale, says));
+        }
+    }
+
+    private double scale(double width) {
+        return Math.min(mostPixelsPerMm, width / picture.get().widthMm());
+    }
+
+    Inks inks() {
+        return inks;
+    }
+
+    @Override
+    public List<CssMetaData<? extends Styleable, ?>> getCssMetaData() {
+        return Inks.cssMetaData();
+    }
+
+    @Override
+    public Orientation getContentBias() {
+        return Orientation.HORIZONTAL;
+    }
+
+    @Override
+    protected double computePrefWidth(double height) {
+        return picture.get() == null ? 0 : picture.get().widthMm() * Math.min(mostPixelsPerMm, 4);
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        return picture.get() == null ? 0 : picture.get().heightMm() * scale(width < 0 ? prefWidth(-1) : width);
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return computePrefHeight(width);
+    }
+
+    @Override
+    protected void layoutChildren() {
+        double scale = Optional.ofNullable(picture.get()).map(shown -> scale(getWidth())).orElse(0.0);
+        canvas.setWidth(picture.get() == null ? 0 : picture.get().widthMm() * scale);
+        canvas.setHeight(picture.get() == null ? 0 : picture.get().heightMm() * scale);
+        canvas.getGraphicsContext2D().clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
+        if (picture.get() != null && scale > 0) {
+            new Painter(canvas.getGraphicsContext2D(), inks, scale).paint(picture.get());
+        }
+    }
+}

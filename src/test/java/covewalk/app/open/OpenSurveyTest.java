@@ -1,0 +1,127 @@
+package covewalk.app.open;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import covewalk.app.Screens;
+import covewalk.survey.Reading;
+import covewalk.survey.Role;
+import covewalk.survey.Typed;
+import covewalk.survey.TypedColour;
+import covewalk.survey.file.Holder;
+import covewalk.survey.file.Outcome;
+import covewalk.survey.file.SurveyFolder;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class OpenSurveyTest {
+
+    private static final Workers AT_ONCE = new Workers(Runnable::run, Runnable::run, Runnable::run);
+
+    @TempDir
+    Path folder;
+    private Path demo;
+    private OpenSurvey survey;
+
+    @BeforeEach
+    void openTheDemonstration() {
+        demo = Screens.demo(folder);
+        survey = opened(demo);
+    }
+
+    private static OpenSurvey opened(Path folder) {
+        List<Outcome<OpenSurvey>> told = new ArrayList<>();
+        opener().open(folder, told::add);
+        return told.get(0).value().orElseThrow();
+    }
+
+    private static Opener opener() {
+        return new Opener(AT_ONCE, () -> Holder.here("covewalk", Screens.EVENING));
+    }
+
+    private static Reading at(String id, double positionM) {
+        return new Reading(id, "C1", new Typed(Double.toString(positionM), positionM), Role.WALK, "A", 1,
+                Optional.of(TypedColour.ofXy(new Typed("0.4580", 0.4580), new Typed("0.4103", 0.4103))), Optional.empty(), "", "", "", 0);
+    }
+
+    private static List<Reading> onDisk(Path folder) throws IOException {
+        return SurveyFolder.at(folder).read().log();
+    }
+
+    @Test
+    void aReadingIsKeptOnlyOnceItIsOnDisk() throws IOException {
+        Reading reading = at(survey.nextId(), 1.25);
+        survey.keep(reading);
+        List<Reading> log = onDisk(demo);
+        assertEquals(reading.id(), log.get(log.size() - 1).id());
+        assertEquals(reading.id(), survey.lastKeptProperty().get().id());
+        assertEquals(log, survey.log());
+        assertFalse(survey.hasUnwritten());
+    }
+
+    @Test
+    void whenTheFolderGoesTheReadingsWaitAndWhenItComesBackTheyAreKeptInOrder() throws IOException {
+        Path pulled = folder.resolve("pulled");
+        Files.move(demo, pulled);
+        List<String> ids = List.of(survey.nextId(), survey.nextId());
+        ids.forEach(id -> survey.keep(at(id, 2.0)));
+        assertEquals(ids, survey.waiting().stream().map(Reading::id).toList());
+        assertEquals("folder.gone", survey.troubleProperty().get().get(0).key());
+        Files.move(pulled, demo);
+        survey.tryAgain();
+        assertEquals(List.of(), survey.waiting());
+        assertEquals(List.of(), survey.troubleProperty().get());
+        List<String> kept = onDisk(demo).stream().map(Reading::id).toList();
+        assertEquals(ids, kept.subList(kept.size() - 2, kept.size()));
+    }
+
+    @Test
+    void whatWaitsCanBeKeptInAnotherPlace() throws IOException {
+        Files.move(demo, folder.resolve("pulled"));
+        survey.keep(at(survey.nextId(), 2.0));
+        Path other = folder.resolve("other");
+        opener().create(other, survey.survey(), survey.readings(), told -> assertFalse(told.refused(), told.problems().toString()));
+        assertEquals(survey.readings().stream().map(Reading::id).toList(), onDisk(other).stream().map(Reading::id).toList());
+    }
+
+    @Test
+    void aSecondProgramMayLookButNotWrite() {
+        OpenSurvey second = opened(demo);
+        assertEquals("lock.held", second.troubleProperty().get().get(0).key());
+        assertTrue(second.judgementProperty().get().faults().size() > 3);
+        second.keep(at(second.nextId(), 1));
+        assertEquals(1, second.waiting().size());
+    }
+
+    @Test
+    void aDescriptionThatCannotBeIsNotTaken() throws IOException {
+        byte[] before = Files.readAllBytes(demo.resolve("survey.json"));
+        assertFalse(survey.change(now -> new covewalk.survey.Survey(now.site(), now.visit(), now.setUps(), now.limits(), List.of(), now.coves(),
+                now.claim())).isEmpty());
+        assertEquals(new String(before), Files.readString(demo.resolve("survey.json")));
+    }
+
+    @Test
+    void aChangeIsSavedAndJudgedAtOnce() throws IOException {
+        assertEquals(List.of(), survey.change(now -> now.with(now.limits().withNeighbourSteps(7))));
+        assertEquals(7, SurveyFolder.at(demo).read().survey().orElseThrow().limits().neighbourSteps());
+        assertEquals(7, survey.judgementProperty().get().survey().limits().neighbourSteps());
+    }
+
+    @Test
+    void anotherFolderIsNoSurveyAndStaysAsItIs() throws IOException {
+        Path empty = Files.createDirectory(folder.resolve("empty"));
+        opener().open(empty, told -> assertTrue(told.refused()));
+        try (var files = Files.list(empty)) {
+            assertEquals(0, files.count());
+        }
+    }
+}
