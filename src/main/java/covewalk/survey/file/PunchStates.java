@@ -35,6 +35,13 @@ public record PunchStates(SortedMap<Integer, PunchState> byItem) {
         return byItem.isEmpty() ? 1 : byItem.lastKey() + 1;
     }
 
+    /** These, and of {@code others} those whose number was not given here. */
+    public PunchStates over(PunchStates others) {
+        SortedMap<Integer, PunchState> all = new TreeMap<>(others.byItem);
+        all.putAll(byItem);
+        return new PunchStates(all);
+    }
+
     /** How they stand after further rows. */
     public PunchStates after(List<PunchChange> changes) {
         SortedMap<Integer, PunchState> now = new TreeMap<>(byItem);
