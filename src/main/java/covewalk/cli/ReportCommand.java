@@ -1,6 +1,10 @@
 package covewalk.cli;
 
+import covewalk.report.PunchList;
 import covewalk.report.Report;
+import covewalk.survey.file.FolderLock;
+import covewalk.survey.file.Holder;
+import covewalk.survey.file.Outcome;
 import covewalk.survey.file.ReadSurvey;
 import covewalk.verdict.Judgement;
 import covewalk.words.Words;
@@ -8,7 +12,9 @@ import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -25,6 +31,7 @@ import picocli.CommandLine.Option;
 final class ReportCommand implements Callable<Integer> {
 
     private final Terminal terminal;
+    private final Clock clock;
 
     @Mixin
     private SurveyArgument survey;
@@ -36,24 +43,37 @@ final class ReportCommand implements Callable<Integer> {
     @Mixin
     private CorrectDriftOption correctDrift;
 
-    ReportCommand(Terminal terminal) {
+    ReportCommand(Terminal terminal, Clock clock) {
         this.terminal = terminal;
+        this.clock = clock;
     }
 
     @Override
     public Integer call() throws Exception {
-        ReadSurvey read = survey.read(terminal);
-        Judged judged = Judged.of(read, Optional.empty(), correctDrift.asked(), terminal);
-        makeOut();
-        String seal = new Sealing(terminal).seal(survey.folder());
-        List<Path> written = write(judged, seal);
-        judged.warnings().print(terminal.err());
+        Outcome<FolderLock> lock = survey.lock(Holder.here("covewalk report", clock));
+        try (FolderLock held = lock.value().orElse(null)) {
+            ReadSurvey read = survey.read(terminal);
+            Judged judged = Judged.of(read, Optional.empty(), correctDrift.asked(), terminal);
+            makeOut();
+            NumberedList numbered = number(judged.judgement(), Optional.ofNullable(held));
+            lock.problems().forEach(why -> terminal.err().println(Sentences.of("report.not-fixed", why.sentence(Locale.ROOT))));
+            String seal = held == null || numbered.failed() ? "" : new Sealing(terminal).seal(held);
+            tell(write(numbered.list(), judged.warnings().and(numbered.toKnow()), seal), seal, judged.judgement());
+            return ExitCode.of(judged.judgement());
+        }
+    }
+
+    private NumberedList number(Judgement judgement, Optional<FolderLock> lock) throws IOException, CannotBeDone {
+        NumberedList asRead = NumberedList.of(judgement, survey.folder(), correctDrift.asked());
+        return lock.isEmpty() ? asRead : asRead.registered(lock.get(), terminal);
+    }
+
+    private void tell(List<Path> written, String seal, Judgement judgement) {
         written.forEach(file -> terminal.out().println(Sentences.of("report.written", out.resolve(file.getFileName()).toString())));
         if (!seal.isEmpty()) {
             terminal.out().println(Sentences.of("report.sealed", seal));
         }
-        terminal.out().println(Words.english().counts(judged.judgement()));
-        return ExitCode.of(judged.judgement());
+        terminal.out().println(Words.english().counts(judgement));
     }
 
     /** Before the survey is sealed: a seal is for a report that was issued. */
@@ -71,9 +91,10 @@ final class ReportCommand implements Callable<Integer> {
         }
     }
 
-    private List<Path> write(Judged judged, String seal) throws Exception {
-        Judgement judgement = judged.judgement();
-        return Progress.during(Sentences.of("writing"), terminal,
-                () -> new Report(Words.english()).write(judgement, judged.warnings().inWords(), seal, out));
+    private List<Path> write(PunchList list, Warnings warnings, String seal) throws Exception {
+        List<Path> written = Progress.during(Sentences.of("writing"), terminal,
+                () -> new Report(Words.english()).write(list, warnings.inWords(), seal, out));
+        warnings.print(terminal.err());
+        return written;
     }
 }

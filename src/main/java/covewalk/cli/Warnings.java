@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * What was taken and looks wrong, in words. Warnings of one kind come together, and after the first few only their
@@ -18,12 +19,20 @@ final class Warnings {
 
     private final Map<String, List<Problem>> kinds = new LinkedHashMap<>();
 
+    private final List<Problem> all;
+
     Warnings(List<Problem> warnings) {
+        all = List.copyOf(warnings);
         String kind = "";
         for (Problem warning : warnings) {
             kind = warning.countsTheOneBefore() ? kind : warning.key();
             kinds.computeIfAbsent(kind, first -> new ArrayList<>()).add(warning);
         }
+    }
+
+    /** These and others. */
+    Warnings and(List<Problem> others) {
+        return new Warnings(Stream.concat(all.stream(), others.stream()).toList());
     }
 
     List<String> inWords() {

@@ -38,12 +38,17 @@ final class PunchJson {
         all.put("decisionRule", new RuleWords(words).decision(list.judgement()));
         all.put("outcome", words.counts(list.judgement()));
         ArrayNode items = all.putArray("items");
-        list.items().forEach(item -> items.add(item(item)
-                .set("claimsAllowSteps", ClaimJson.allowance(Allowances.between(item.reels(), limits.stepRule())))));
+        for (PunchItem item : list.items()) {
+            ObjectNode object = item(item);
+            object.set("claimsAllowSteps", ClaimJson.allowance(Allowances.between(item.reels(), limits.stepRule())));
+            StateJson.state(list, object, item);
+            items.add(object);
+        }
         all.set("warnings", Json.texts(warnings));
         all.set("evidence", Json.texts(new NoteWords(words).sentences(list.judgement().notes())));
         all.put("sealCode", sealCode);
         all.set("claims", ClaimJson.of(list.judgement().claims()));
+        all.set("noLongerFound", StateJson.gone(list));
         return Json.text(all);
     }
 

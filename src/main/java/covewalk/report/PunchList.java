@@ -1,5 +1,6 @@
 package covewalk.report;
 
+import covewalk.survey.Problem;
 import covewalk.survey.Reel;
 import covewalk.survey.ReelsById;
 import covewalk.survey.file.PunchChange;
@@ -72,6 +73,28 @@ public record PunchList(Judgement judgement, List<PunchItem> items, List<GoneIte
     /** What is found now at the place of an item that is gone; empty where its reels do not meet there any more. */
     public Optional<PlaceThen> now(GoneItem item) {
         return item.state().place().flatMap(place -> PlaceThen.in(judgement, place));
+    }
+
+    /** What to know of numbers that are not in the survey's log: they hold for this time only. */
+    public List<Problem> notFixed() {
+        List<String> open = items.stream().map(PunchItem::number).filter(number -> !isFixed(number)).map(String::valueOf).toList();
+        return open.isEmpty() ? List.of() : List.of(Problem.warning("punch.not-fixed", String.join(", ", open)));
+    }
+
+    /** The same list once its registrations are in the survey's log. */
+    public PunchList registered(PunchStates now) {
+        return new PunchList(judgement, items, gone, now, before);
+    }
+
+    /** All numbers that were ever given, those of this list among them, from the lowest up. */
+    public List<Integer> numbers() {
+        return Stream.concat(items.stream().map(PunchItem::number), gone.stream().map(item -> item.state().item())).sorted().toList();
+    }
+
+    /** The same list with these items alone. */
+    public PunchList only(List<Integer> numbers) {
+        return new PunchList(judgement, items.stream().filter(item -> numbers.contains(item.number())).toList(),
+                gone.stream().filter(item -> numbers.contains(item.state().item())).toList(), recorded, before);
     }
 
     /** Whether the number of an item is in the survey's log; else the next report may give it another. */

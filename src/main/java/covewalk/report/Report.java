@@ -1,6 +1,5 @@
 package covewalk.report;
 
-import covewalk.verdict.Judgement;
 import covewalk.words.Words;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -29,18 +28,17 @@ public final class Report {
      * @param outDir the folder to write to; made where it is missing
      * @return the files written
      */
-    public List<Path> write(Judgement judgement, List<String> warnings, String sealCode, Path outDir) throws IOException {
+    public List<Path> write(PunchList list, List<String> warnings, String sealCode, Path outDir) throws IOException {
         Files.createDirectories(outDir);
         List<Path> written = new ArrayList<>();
-        for (Map.Entry<String, String> file : files(judgement, warnings, sealCode).entrySet()) {
+        for (Map.Entry<String, String> file : files(list, warnings, sealCode).entrySet()) {
             written.add(replace(outDir.resolve(file.getKey()), file.getValue()));
         }
         return written;
     }
 
     /** The report's files by name, without writing them. */
-    Map<String, String> files(Judgement judgement, List<String> warnings, String sealCode) {
-        PunchList list = PunchList.of(judgement);
+    Map<String, String> files(PunchList list, List<String> warnings, String sealCode) {
         Map<String, String> files = new LinkedHashMap<>();
         files.put("punch-list.html", new PunchHtml(words).of(list, warnings, sealCode));
         files.put("punch-list.csv", new PunchCsv(words).of(list));

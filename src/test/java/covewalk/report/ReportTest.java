@@ -22,7 +22,7 @@ class ReportTest {
 
     @Test
     void writesItsFilesAndNothingElse() throws IOException {
-        List<Path> written = report.write(Sample.judgement(), List.of(), "", folder.resolve("new/out"));
+        List<Path> written = report.write(PunchList.of(Sample.judgement()), List.of(), "", folder.resolve("new/out"));
         assertEquals(List.of("punch-list.html", "punch-list.csv", "punch-list.json"),
                 written.stream().map(file -> file.getFileName().toString()).toList());
         try (Stream<Path> files = Files.list(folder.resolve("new/out"))) {
@@ -33,14 +33,14 @@ class ReportTest {
     @Test
     void replacesAnEarlierReport() throws IOException {
         Files.writeString(folder.resolve("punch-list.csv"), "an earlier report");
-        report.write(Sample.judgement(), List.of(), "", folder);
+        report.write(PunchList.of(Sample.judgement()), List.of(), "", folder);
         assertFalse(Files.readString(folder.resolve("punch-list.csv")).contains("an earlier report"));
     }
 
     @Test
     void theSameSurveyGivesTheSameBytesWhereverItGoes() throws IOException {
-        List<Path> here = report.write(Sample.judgement(), List.of("w"), "7F3K", folder.resolve("here"));
-        List<Path> there = report.write(Sample.judgement(), List.of("w"), "7F3K", folder.resolve("there"));
+        List<Path> here = report.write(PunchList.of(Sample.judgement()), List.of("w"), "7F3K", folder.resolve("here"));
+        List<Path> there = report.write(PunchList.of(Sample.judgement()), List.of("w"), "7F3K", folder.resolve("there"));
         for (int i = 0; i < here.size(); i++) {
             assertArrayEquals(Files.readAllBytes(here.get(i)), Files.readAllBytes(there.get(i)));
             assertFalse(Files.readString(here.get(i)).contains(folder.toString()));
