@@ -50,6 +50,9 @@ final class PunchCommand implements Callable<Integer> {
     @Mixin
     private CorrectDriftOption correctDrift;
 
+    @Mixin
+    private LanguageOption language;
+
     PunchCommand(Terminal terminal, Clock clock) {
         this.terminal = terminal;
         this.clock = clock;
@@ -68,8 +71,9 @@ final class PunchCommand implements Callable<Integer> {
     }
 
     private NumberedList list() throws Exception {
-        ReadSurvey read = survey.read(terminal);
-        Judgement judgement = Judged.of(read, Optional.empty(), correctDrift.asked(), terminal).judgement();
+        Words words = language.words();
+        ReadSurvey read = survey.read(terminal, words.locale());
+        Judgement judgement = Judged.of(read, Optional.empty(), correctDrift.asked(), words, terminal).judgement();
         return NumberedList.of(judgement, survey.folder(), correctDrift.asked());
     }
 
@@ -94,9 +98,9 @@ final class PunchCommand implements Callable<Integer> {
 
     private int show(NumberedList numbered) throws IOException, CannotBeDone {
         checkItems(numbered.list());
-        new Warnings(numbered.toKnow()).print(terminal.err());
+        new Warnings(numbered.toKnow(), language.words()).print(terminal.err());
         PunchList shown = items.isEmpty() ? numbered.list() : numbered.list().only(items);
-        terminal.out().print(json ? new StateJson().of(shown) : new StateTable(Words.english()).of(shown));
+        terminal.out().print(json ? new StateJson().of(shown) : new StateTable(language.words()).of(shown));
         return ExitCode.of(shown);
     }
 

@@ -1,19 +1,18 @@
 package covewalk.cli;
 
-import covewalk.report.PunchList;
+import covewalk.report.Audit;
 import covewalk.report.Report;
 import covewalk.survey.file.FolderLock;
 import covewalk.survey.file.Holder;
 import covewalk.survey.file.Outcome;
 import covewalk.survey.file.ReadSurvey;
+import covewalk.survey.file.SealRecord;
 import covewalk.verdict.Judgement;
-import covewalk.words.Words;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -24,7 +23,7 @@ import picocli.CommandLine.Option;
 /** {@code covewalk report SURVEY --out DIR}. */
 @Command(name = "report", mixinStandardHelpOptions = true, versionProvider = VersionOfBuild.class,
         header = "Writes the punch list of a survey.",
-        description = "Writes the punch list with its evidence: a page to print, a table and a JSON file. Seals the survey, so"
+        description = "Writes the punch list with its evidence: a PDF, a page for the browser, a table and a JSON file. Seals the survey, so"
                 + " that everybody can see later whether it was changed.",
         footer = {"", "The last line counts beyond, unsettled, within and not read. Exit code 0: all within; 1: something beyond;"
                 + " 2: could not be done; 3: nothing beyond, something unsettled or not read."})
@@ -41,7 +40,13 @@ final class ReportCommand implements Callable<Integer> {
     private Path out;
 
     @Mixin
+    private PageOptions pages;
+
+    @Mixin
     private CorrectDriftOption correctDrift;
+
+    @Mixin
+    private LanguageOption language;
 
     ReportCommand(Terminal terminal, Clock clock) {
         this.terminal = terminal;
@@ -52,13 +57,17 @@ final class ReportCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         Outcome<FolderLock> lock = survey.lock(Holder.here("covewalk report", clock));
         try (FolderLock held = lock.value().orElse(null)) {
-            ReadSurvey read = survey.read(terminal);
-            Judged judged = Judged.of(read, Optional.empty(), correctDrift.asked(), terminal);
+            ReadSurvey read = survey.read(terminal, language.words().locale());
+            Judged judged = Judged.of(read, Optional.empty(), correctDrift.asked(), language.words(), terminal);
             makeOut();
             NumberedList numbered = number(judged.judgement(), Optional.ofNullable(held));
             lock.problems().forEach(why -> terminal.err().println(Sentences.of("report.not-fixed", why.sentence(Locale.ROOT))));
             String seal = held == null || numbered.failed() ? "" : new Sealing(terminal).seal(held);
-            tell(write(numbered.list(), judged.warnings().and(numbered.toKnow()), seal), seal, judged.judgement());
+            Warnings warnings = judged.warnings().and(numbered.toKnow());
+            Report.Written written = write(new Audit(numbered.list(), read.log(), warnings.all(), sealed(seal)));
+            warnings.print(terminal.err());
+            tell(written, seal);
+            terminal.out().println(language.words().counts(judged.judgement()));
             return ExitCode.of(judged.judgement());
         }
     }
@@ -68,12 +77,12 @@ final class ReportCommand implements Callable<Integer> {
         return lock.isEmpty() ? asRead : asRead.registered(lock.get(), terminal);
     }
 
-    private void tell(List<Path> written, String seal, Judgement judgement) {
-        written.forEach(file -> terminal.out().println(Sentences.of("report.written", out.resolve(file.getFileName()).toString())));
+    private void tell(Report.Written written, String seal) {
+        written.noPdf().ifPresent(why -> terminal.err().println(Sentences.of("report.no-pdf", reason(why))));
+        written.files().forEach(file -> terminal.out().println(Sentences.of("report.written", out.resolve(file.getFileName()).toString())));
         if (!seal.isEmpty()) {
             terminal.out().println(Sentences.of("report.sealed", seal));
         }
-        terminal.out().println(Words.english().counts(judgement));
     }
 
     /** Before the survey is sealed: a seal is for a report that was issued. */
@@ -91,10 +100,20 @@ final class ReportCommand implements Callable<Integer> {
         }
     }
 
-    private List<Path> write(PunchList list, Warnings warnings, String seal) throws Exception {
-        List<Path> written = Progress.during(Sentences.of("writing"), terminal,
-                () -> new Report(Words.english()).write(list, warnings.inWords(), seal, out));
-        warnings.print(terminal.err());
-        return written;
+    /** Nothing where the survey could not be sealed. */
+    private Optional<SealRecord> sealed(String code) throws IOException {
+        return code.isEmpty() ? Optional.empty() : Optional.of(SealRecord.of(survey.folder())).filter(seal -> seal.code().equals(code));
+    }
+
+    private static String reason(Throwable why) {
+        if (why instanceof IOException disk) {
+            return FailureWords.reason(disk);
+        }
+        System.getLogger("covewalk").log(System.Logger.Level.DEBUG, "no PDF", why);
+        return Sentences.of(why instanceof OutOfMemoryError ? "report.no-pdf.memory" : "report.no-pdf.fault");
+    }
+
+    private Report.Written write(Audit audit) throws Exception {
+        return Progress.during(Sentences.of("writing"), terminal, () -> new Report(language.words(), pages.style()).write(audit, out));
     }
 }

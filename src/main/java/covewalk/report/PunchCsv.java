@@ -50,12 +50,13 @@ final class PunchCsv {
         PunchColumn.STATE.forEach(column -> table.text(column.code()));
         BEFORE.forEach(table::text);
         table.endRow();
+        CommonReels common = new CommonReels(list.items());
         for (PunchItem item : list.items()) {
             place(item);
             label(item.before());
             label(item.after());
             sums(item.fault(), limits);
-            action(item);
+            action(item, common);
             table.text(corrections(list));
             state(list, item.state(), list.before(item));
         }
@@ -144,10 +145,10 @@ final class PunchCsv {
         return feeds.stream().map(part).collect(Collectors.joining("; "));
     }
 
-    private void action(PunchItem item) {
+    private void action(PunchItem item, CommonReels common) {
         Fault fault = item.fault();
         List<Feed> feeds = item.feeds();
-        table.text(words.suspicion(fault.hint())).text(words.checkFirst(fault.hint())).text(punch.toDo(fault))
+        table.text(words.suspicion(fault.hint())).text(words.checkFirst(fault.hint())).text(punch.toDo(item, common))
                 .number(fault.settle().readings().isPresent() ? OptionalDouble.of(fault.settle().readings().getAsInt())
                         : OptionalDouble.empty(), 0)
                 .text(CheckJson.whyNot(fault.settle())).text(item.priority().code()).text(punch.priorityReason(item))

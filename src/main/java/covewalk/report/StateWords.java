@@ -8,6 +8,8 @@ import covewalk.words.Shortened;
 import covewalk.words.Words;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** How items stand, in words: what people recorded, what is found now, and what was found before. */
 final class StateWords {
@@ -75,6 +77,15 @@ final class StateWords {
     Optional<String> before(PunchList list, GoneItem item) {
         return list.before().flatMap(visit -> item.state().place().flatMap(place -> PlaceThen.in(visit.judgement(), place))
                 .map(then -> words.text("retest.before", date(visit), figures(then))));
+    }
+
+    /** A gone item in a line: its place, what is found there now and was before, and what is recorded. */
+    String inShort(PunchList list, GoneItem item) {
+        PunchState state = item.state();
+        String place = words.text("state.item", words.numbers().fixed(state.item(), 0), where(state), kind(state), reels(state), found(item));
+        String recorded = Stream.concat(Stream.of(stage(state)), recorded(state).stream()).collect(Collectors.joining("; "));
+        return Stream.of(Stream.of(place), before(list, item).stream(), now(list, item).stream(), Stream.of(words.text("state.recorded", recorded)))
+                .flatMap(part -> part).collect(Collectors.joining(" "));
     }
 
     private String date(EarlierVisit visit) {
