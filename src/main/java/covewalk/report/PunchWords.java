@@ -126,6 +126,16 @@ final class PunchWords {
                 : words.count(oneSided ? "settle.here" : "settle.readings", readings));
     }
 
+    /** The same; where one reel stands at several items, it is named first in each of them. */
+    String toDo(PunchItem item, CommonReels common) {
+        return common.of(item).map(reel -> words.text("item.common-reel", Shortened.of(reel, LONGEST_NAME), numbersOf(common.at(reel)))
+                + " " + toDo(item.fault())).orElseGet(() -> toDo(item.fault()));
+    }
+
+    private String numbersOf(List<PunchItem> items) {
+        return items.stream().map(item -> numbers.fixed(item.number(), 0)).collect(Collectors.joining(", "));
+    }
+
     /** The same in a few words, for a list. */
     String toDoInShort(Fault fault) {
         return switch (Priority.of(fault)) {
