@@ -106,6 +106,7 @@ class ArchitectureTest {
         org.apache.pdfbox..        | covewalk.report..                               | only the report has pages
         javafx..                   | covewalk.app..                                  | only screens know the screen
         atlantafx..                | covewalk.app..                                  | only screens know the screen
+        javax.sound..              | covewalk.app.walk..                             | only a kept reading is heard
         """)
     void eachLibraryHasItsDoor(String library, String doors, String because) {
         noClasses().that().resideOutsideOfPackages(doors.split(" "))
@@ -116,7 +117,7 @@ class ArchitectureTest {
     void noOtherLibraryIsUsed() {
         classes().should().onlyDependOnClassesThat().resideInAnyPackage("covewalk..", "java..", "picocli..", "com.fasterxml.jackson..",
                 "com.opencsv..", "org.apache.commons.math3..", "org.apache.commons.numbers..", "gg.jte..", "com.openhtmltopdf..", "org.apache.pdfbox..",
-                "javafx..", "atlantafx..")
+                "javafx..", "atlantafx..", "javax.sound.sampled..")
                 .because("a library that nobody decided on has no licence note and no reason").check(code);
     }
 
