@@ -3,10 +3,11 @@ package covewalk.app.parts;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ContentDisplay;
+import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.RowConstraints;
-import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.shape.SVGPath;
 
 /**
@@ -36,6 +37,7 @@ public final class NumberPad extends GridPane {
 
     private static final String BACK = "M8 5H22V19H8L2 12Z M11 8.4L17.6 15.6M17.6 8.4L11 15.6";
     private static final String NEXT = "M3 12H19M13 6L19 12L13 18M22 5V19";
+    private static final String ENTER = "M21 4V13H5M11 7L5 13L11 19";
     private static final int SIDE = 4;
 
     private final Keys keys;
@@ -54,6 +56,8 @@ public final class NumberPad extends GridPane {
         add(key("pad-sign", "+/\u2212", says.sign(), Keys::turnSign), 3, 1);
         Button enter = key("pad-enter", says.enter(), says.enterInFull(), Keys::enter);
         enter.getStyleClass().add("main-action");
+        drawn(enter, ENTER);
+        enter.setContentDisplay(ContentDisplay.TOP);
         add(enter, 3, 2, 1, 2);
         for (int i = 0; i < SIDE; i++) {
             ColumnConstraints column = new ColumnConstraints();

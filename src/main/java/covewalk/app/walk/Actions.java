@@ -24,18 +24,18 @@ final class Actions extends HBox {
                 reference, button("walk-more", texts.get("action.more"), texts.get("action.more.says"), more));
         model.aimProperty().addListener(observable -> enable(model, skip));
         enable(model, skip);
-        model.says().dueNowProperty().addListener((property, before, now) -> due(now));
-        due(model.says().dueNowProperty().get());
+        model.says().dueShortProperty().addListener(observable -> due(model.says()));
+        due(model.says());
     }
 
     private static void enable(WalkModel model, Button skip) {
         skip.setDisable(model.aim() == null);
     }
 
-    private void due(boolean now) {
-        reference.setText(now ? texts.get("action.reference.due") : texts.get("action.reference"));
+    private void due(WalkSays says) {
+        reference.setText(texts.get("action.reference") + says.dueShortProperty().get());
         reference.getStyleClass().remove("walk-due");
-        if (now) {
+        if (says.dueNowProperty().get()) {
             reference.getStyleClass().add("walk-due");
         }
     }

@@ -6,6 +6,7 @@ import covewalk.survey.Lengths;
 import covewalk.survey.SetUp;
 import covewalk.survey.Typed;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import javafx.geometry.Pos;
@@ -50,9 +51,20 @@ final class MorePane extends VBox {
                         button("walk-cove-after", texts.get("more.cove.after"), () -> step(1))),
                 row(dark, button("walk-correct", texts.get("more.correct"), correct), button("walk-more-done", texts.get("sheet.done"), done)),
                 answer);
+        Label awake = new Label(texts.get("awake." + system()));
+        awake.setId("walk-awake");
+        awake.setWrapText(true);
+        awake.getStyleClass().add("small");
+        getChildren().add(awake);
         position.setOnAction(event -> goTo());
         interval.setOnAction(event -> every());
         cove.setOnAction(event -> goToCove());
+    }
+
+    /** JavaFX cannot keep a screen awake; the system can be told to. */
+    private static String system() {
+        String name = System.getProperty("os.name").toLowerCase(Locale.ROOT);
+        return name.contains("win") ? "windows" : name.contains("mac") ? "mac" : "linux";
     }
 
     private static FlowPane row(Node... nodes) {

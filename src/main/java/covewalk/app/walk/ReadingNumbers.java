@@ -32,6 +32,8 @@ final class ReadingNumbers {
     }
 
     private String signed(double duv) {
-        return (duv > 0 ? "+" : "") + four(duv);
+        String digits = four(duv);
+        boolean plus = duv > 0 && digits.chars().anyMatch(c -> c >= '1' && c <= '9');
+        return plus ? "+" + digits : digits;
     }
 }

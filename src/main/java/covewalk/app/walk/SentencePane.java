@@ -8,14 +8,16 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.text.Font;
 
 /** What is said of a station and the one before it, in the largest type, with the mark of its verdict. */
 final class SentencePane extends HBox {
 
-    private static final double PIXELS_PER_MM = 7;
+    /** Of the mark, in sizes of the sentence's letters. */
+    private static final double MARK = 1.7;
 
     private final Texts texts;
-    private final PicturePane mark = new PicturePane(PIXELS_PER_MM);
+    private final PicturePane mark = new PicturePane();
     private final Label says = new Label();
 
     SentencePane(WalkModel model, Texts texts) {
@@ -26,12 +28,19 @@ final class SentencePane extends HBox {
         says.setId("walk-sentence");
         says.setWrapText(true);
         says.setMaxWidth(Double.MAX_VALUE);
-        says.setMinHeight(0);
+        says.setMinHeight(USE_PREF_SIZE);
+        setFillHeight(false);
         says.setAccessibleRole(AccessibleRole.TEXT);
         HBox.setHgrow(says, Priority.ALWAYS);
         getChildren().addAll(mark, says);
         model.says().neighbour().addListener((property, before, now) -> show(now));
+        says.fontProperty().addListener((property, before, now) -> resize(now));
         show(model.says().neighbour().get());
+    }
+
+    private void resize(Font font) {
+        mark.setMinWidth(MARK * font.getSize());
+        mark.setMaxWidth(MARK * font.getSize());
     }
 
     private void show(Neighbour neighbour) {
@@ -41,7 +50,7 @@ final class SentencePane extends HBox {
         mark.setManaged(judged);
         if (judged) {
             mark.show(VerdictMark.of(neighbour.verdict(), neighbour.difference()).picture(texts.words()));
-            mark.setMinWidth(9 * PIXELS_PER_MM);
+            resize(says.getFont());
         }
     }
 }

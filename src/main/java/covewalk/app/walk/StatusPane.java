@@ -43,8 +43,12 @@ final class StatusPane extends VBox {
         });
         Label numbers = label("walk-numbers", "small");
         numbers.textProperty().bind(model.says().numbersProperty());
+        numbers.visibleProperty().bind(model.says().question().isNull());
+        numbers.managedProperty().bind(numbers.visibleProperty());
         Label due = label("walk-due", "small");
         due.textProperty().bind(model.says().dueProperty());
+        due.visibleProperty().bind(model.says().dueNowProperty().and(model.says().question().isNull()));
+        due.managedProperty().bind(due.visibleProperty());
         takeBack.setId("walk-take-back");
         takeBack.setText(texts.get("action.take-back"));
         takeBack.setOnAction(event -> model.takeBack());

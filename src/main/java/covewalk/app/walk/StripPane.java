@@ -1,6 +1,5 @@
 package covewalk.app.walk;
 
-import covewalk.app.desk.Desk;
 import covewalk.app.parts.PicturePane;
 import covewalk.app.text.Texts;
 import covewalk.plot.LowStrip;
@@ -15,18 +14,17 @@ import javafx.scene.layout.StackPane;
 /** The strip of the cove that is walked, as wide as there is room for. */
 final class StripPane extends StackPane {
 
-    /** How many pixels a millimetre of the picture is, to a pixel of the text's size. */
-    private static final double MM_PER_TEXT = 0.29;
+    /** Pixels to a millimetre of the picture, for each pixel of the text's size. */
+    private static final double PX_PER_MM = 0.29;
 
     private final WalkModel model;
-    private final Desk desk;
+    private double textPx = 15;
     private final Texts texts;
     private final PicturePane strip = new PicturePane();
     private final InvalidationListener onChange = observable -> draw();
 
-    StripPane(WalkModel model, Desk desk, Texts texts) {
+    StripPane(WalkModel model, Texts texts) {
         this.model = model;
-        this.desk = desk;
         this.texts = texts;
         setId("walk-strip");
         getStyleClass().add("walk-strip");
@@ -35,11 +33,16 @@ final class StripPane extends StackPane {
         widthProperty().addListener(onChange);
         model.aimProperty().addListener(onChange);
         model.survey().judgementProperty().addListener(new WeakInvalidationListener(onChange));
-        desk.memoryProperty().addListener(new WeakInvalidationListener(onChange));
+    }
+
+    /** Its letters grow with the text about it. */
+    void text(double px) {
+        textPx = px;
+        draw();
     }
 
     private void draw() {
-        double widthMm = getWidth() / (15 * MM_PER_TEXT * desk.settings().textPercent() / 100);
+        double widthMm = getWidth() / (textPx * PX_PER_MM);
         Optional<CoveJudgement> judged = cove().flatMap(model::judged);
         boolean there = judged.isPresent() && widthMm > 0;
         strip.setVisible(there);

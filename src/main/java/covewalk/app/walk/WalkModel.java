@@ -153,13 +153,14 @@ final class WalkModel {
     }
 
     private void aimAt(Aim next) {
+        if (next != null) {
+            desk.spotProperty().set(new Spot(next.cove(), next.atM()));
+        }
         aim.set(next);
         asked = "";
         says.question().set(null);
         if (next == null) {
             ending.judged();
-        } else {
-            desk.spotProperty().set(new Spot(next.cove(), next.atM()));
         }
         tell();
         focus.accept(Entry.Field.FIRST);
@@ -281,6 +282,7 @@ final class WalkModel {
     /** To the first open station of a cove; where all are read, to its first. */
     void begin(Cove cove) {
         leaveSideline();
+        says.neighbour().set(Neighbour.NONE);
         aimAt(guide.first(cove).orElseGet(() -> Aim.walk(cove.id(), guide.route(cove).places().get(0).positionM())));
     }
 

@@ -26,6 +26,7 @@ final class WalkSays {
     private final ReadOnlyStringWrapper kept = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper held = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper due = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper dueShort = new ReadOnlyStringWrapper("");
     private final ReadOnlyBooleanWrapper dueNow = new ReadOnlyBooleanWrapper();
     private final ObjectProperty<Neighbour> neighbour = new SimpleObjectProperty<>(Neighbour.NONE);
     private final ObjectProperty<Question> question = new SimpleObjectProperty<>();
@@ -68,6 +69,11 @@ final class WalkSays {
     /** When the reference spot is due. */
     ReadOnlyStringProperty dueProperty() {
         return due.getReadOnlyProperty();
+    }
+
+    /** The same in a few letters. */
+    ReadOnlyStringProperty dueShortProperty() {
+        return dueShort.getReadOnlyProperty();
     }
 
     ReadOnlyBooleanProperty dueNowProperty() {
@@ -116,6 +122,8 @@ final class WalkSays {
     void due(ReferenceDue reference) {
         due.set(reference.inWords(texts));
         dueNow.set(reference.isDue());
+        dueShort.set(reference.isDue() ? texts.get("reference.short.due")
+                : texts.get("reference.short.later", Integer.toString(ReferenceDue.READINGS - reference.readings())));
     }
 
     void numbers(Reading reading, int repeat) {

@@ -4,8 +4,10 @@ import covewalk.app.desk.Desk;
 import covewalk.app.desk.Spot;
 import covewalk.app.parts.NumberPad;
 import covewalk.app.text.Texts;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.InvalidationListener;
+import javafx.beans.WeakInvalidationListener;
 import javafx.css.PseudoClass;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
@@ -14,7 +16,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -26,9 +27,6 @@ import javafx.scene.layout.VBox;
 final class WalkView extends BorderPane {
 
     private static final PseudoClass TALL = PseudoClass.getPseudoClass("tall");
-    /** Heights in sizes of the text below which the strip is left out. */
-    private static final double ROOM_FOR_STRIP = 34;
-    private static final double ROOM_FOR_STRIP_TALL = 56;
 
     private final WalkModel model;
     private final Desk desk;
@@ -42,6 +40,8 @@ final class WalkView extends BorderPane {
     private final NotePane note;
     private final MorePane more;
     private final CorrectPane correct;
+    private final Actions actions;
+    private final InvalidationListener onSize = observable -> fit();
     private boolean tall;
 
     WalkView(WalkModel model, Desk desk, Texts texts) {
@@ -50,7 +50,7 @@ final class WalkView extends BorderPane {
         this.texts = texts;
         getStyleClass().add("walk");
         setMinSize(0, 0);
-        strip = new StripPane(model, desk, texts);
+        strip = new StripPane(model, texts);
         entry = new EntryPane(model, texts);
         pad = new NumberPad(entry, new NumberPad.Says(texts.numbers().plain(0.5, 1).substring(1, 2), texts.get("pad.back"),
                 texts.get("pad.sign"), texts.get("pad.next"), texts.get("pad.enter"), texts.get("pad.enter.says")));
@@ -64,7 +64,7 @@ final class WalkView extends BorderPane {
         left.getChildren().add(reading);
         setTop(strip);
         setCenter(left);
-        setBottom(new Actions(model, texts, () -> turnTo(note, note::begin), () -> turnTo(more, more::begin)));
+        actions = new Actions(model, texts, () -> turnTo(note, note::begin), () -> turnTo(more, more::begin));
         KeptTone tone = new KeptTone();
         model.setOnKept(() -> {
             if (desk.settings().sound() && getScene() != null) {
@@ -74,6 +74,9 @@ final class WalkView extends BorderPane {
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         addEventFilter(KeyEvent.KEY_TYPED, this::typed);
         model.ending().offers().addListener((InvalidationListener) observable -> type());
+        widthProperty().addListener(onSize);
+        heightProperty().addListener(onSize);
+        desk.memoryProperty().addListener(new WeakInvalidationListener(onSize));
         arrange();
     }
 
@@ -148,30 +151,33 @@ final class WalkView extends BorderPane {
         }
     }
 
-    /** Where things stand depends on the room there is. */
+    /** The pad never moves while one types: it stands at the right, or just above the actions. */
     private void arrange() {
         pseudoClassStateChanged(TALL, tall);
         setRight(null);
-        reading.getChildren().remove(pad);
+        setBottom(null);
         if (tall) {
-            reading.getChildren().add(3, pad);
-            VBox.setVgrow(pad, Priority.ALWAYS);
+            setBottom(new VBox(pad, actions));
         } else {
+            setBottom(actions);
             setRight(pad);
         }
     }
 
-    @Override
-    protected void layoutChildren() {
-        boolean nowTall = getHeight() > getWidth();
-        if (nowTall != tall) {
-            tall = nowTall;
+    private void fit() {
+        if (getWidth() <= 0 || getHeight() <= 0) {
+            return;
+        }
+        Fit fit = Fit.of(getWidth(), getHeight(), desk.settings().textPercent());
+        if (fit.tall() != tall) {
+            tall = fit.tall();
             arrange();
         }
-        double text = 15.0 * desk.settings().textPercent() / 100;
-        boolean room = getHeight() > text * (tall ? ROOM_FOR_STRIP_TALL : ROOM_FOR_STRIP);
-        strip.setVisible(room);
-        strip.setManaged(room);
-        super.layoutChildren();
+        setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx;", fit.textPx()));
+        pad.setPrefWidth(fit.padWidth());
+        pad.setPrefHeight(fit.padHeight());
+        strip.setVisible(fit.strip());
+        strip.setManaged(fit.strip());
+        strip.text(fit.textPx());
     }
 }

@@ -82,6 +82,8 @@ class WalkScreenTest {
         assertEquals(9 * readings, keys);
         assertTrue(readings >= 6, "readings " + readings);
         assertTrue(text("walk-where").startsWith("Cove C1 is read: "));
+        screens.until(() -> !screens.lookup("#walk-settle").queryAll().isEmpty() || !screens.desk().survey().judgingProperty().get());
+        screens.picture("walk-end");
         screens.push(KeyCode.ENTER);
         screens.until(() -> text("walk-where").startsWith("Cove C2, 0.25 m"));
     }
@@ -102,6 +104,14 @@ class WalkScreenTest {
         assertEquals("0.4580", last.colour().orElseThrow().xy().orElseThrow().first().text());
         screens.clickOn("#pad-enter");
         screens.until(() -> text("walk-where").startsWith("Cove C2, 0.25 m"));
+    }
+
+    @Test
+    void theDemonstrationGoesOnWhereItsVerdictsAskForMore() {
+        screens.survey(Screens.demo(folder));
+        screens.until(() -> text("walk-where").startsWith("Cove C"));
+        screens.picture("walk-demo");
+        assertEquals("", text("walk-where"));
     }
 
     @Test
@@ -182,7 +192,7 @@ class WalkScreenTest {
         screens.until(() -> kept() == 5);
         screens.push(KeyCode.PAGE_UP);
         screens.rest();
-        assertTrue(text("walk-where").startsWith("Cove C1, 0.2 m"), text("walk-where"));
+        assertTrue(text("walk-where").startsWith("Cove C1, 0.97 m"), text("walk-where"));
     }
 
     @Test
@@ -199,6 +209,13 @@ class WalkScreenTest {
             Bounds key = bounds("pad-7");
             assertTrue(key.getWidth() >= GLOVE_PX, key.toString());
             assertTrue(bounds("pad-enter").getHeight() > 2 * key.getHeight());
+            key("41034580", KeyCode.ENTER);
+            assertTrue(screens.<Node>find("#walk-question").isVisible());
+            assertTrue(bounds("walk-take-back").getMaxY() <= Math.min(bounds("walk-back").getMinY(), size[0] > size[1] ? 9999 : key.getMinY()),
+                    "the longest question leaves room for the rest at " + size[0]);
+            for (int i = 0; i < 8; i++) {
+                screens.push(KeyCode.BACK_SPACE);
+            }
         }
     }
 
@@ -214,6 +231,9 @@ class WalkScreenTest {
         screens.size(800, 1280);
         screens.picture("walk-800");
         screens.size(1024, 600);
+        screens.clickOn("#walk-note");
+        screens.picture("walk-note");
+        screens.push(KeyCode.ESCAPE);
         key("43004100", KeyCode.ENTER);
         screens.picture("walk-question");
         screens.interact(() -> screens.desk().choose(screens.desk().settings().with(covewalk.app.desk.Theme.LIGHT)));
