@@ -16,20 +16,20 @@ final class Actions extends HBox {
     Actions(WalkModel model, Texts texts, Runnable note, Runnable more) {
         this.texts = texts;
         getStyleClass().add("walk-actions");
-        Button back = button("walk-back", texts.get("action.back"), texts.get("action.back.says"), model::back);
-        Button repeat = button("walk-repeat", texts.get("action.repeat"), texts.get("action.repeat.says"), model::repeatHere);
-        Button skip = button("walk-skip", texts.get("action.skip"), texts.get("action.skip.says"), model::skip);
-        reference = button("walk-reference", texts.get("action.reference"), texts.get("action.reference.says"), model::reference);
+        Button back = button("walk-back", texts.get("action.back"), texts.get("action.back.says"), model.way()::back);
+        Button repeat = button("walk-repeat", texts.get("action.repeat"), texts.get("action.repeat.says"), model.way()::repeatHere);
+        Button skip = button("walk-skip", texts.get("action.skip"), texts.get("action.skip.says"), model.way()::skip);
+        reference = button("walk-reference", texts.get("action.reference"), texts.get("action.reference.says"), model.way()::reference);
         getChildren().addAll(back, repeat, skip, button("walk-note", texts.get("action.note"), texts.get("action.note.says"), note),
                 reference, button("walk-more", texts.get("action.more"), texts.get("action.more.says"), more));
-        model.aimProperty().addListener(observable -> enable(model, skip));
+        model.way().aimProperty().addListener(observable -> enable(model, skip));
         enable(model, skip);
         model.says().dueShortProperty().addListener(observable -> due(model.says()));
         due(model.says());
     }
 
     private static void enable(WalkModel model, Button skip) {
-        skip.setDisable(model.aim() == null);
+        skip.setDisable(model.way().aim() == null);
     }
 
     private void due(WalkSays says) {

@@ -36,7 +36,7 @@ final class Ending {
     }
 
     void tell() {
-        if (model.aim() != null) {
+        if (model.way().aim() != null) {
             offers.clear();
             more = Optional.empty();
         } else if (model.survey().survey().coves().isEmpty()) {
@@ -48,16 +48,16 @@ final class Ending {
     }
 
     private Cove cove() {
-        String last = model.walked().last().map(Reading::cove).orElse("");
+        String last = model.way().walked().last().map(Reading::cove).orElse("");
         return model.survey().survey().cove(last).orElse(model.survey().survey().coves().get(0));
     }
 
     private void tellOfCove(Cove cove) {
-        int skipped = model.guide().skipped(cove);
-        model.says().noWhere(texts.get("end.read", cove.id(), texts.count("end.stations", model.walked().stations(cove.id())))
+        int skipped = model.way().guide().skipped(cove);
+        model.says().noWhere(texts.get("end.read", cove.id(), texts.count("end.stations", model.way().walked().stations(cove.id())))
                 + (skipped == 0 ? "" : " " + texts.count("end.skipped", skipped)));
         List<Offer> next = new ArrayList<>();
-        Optional<Cove> open = model.guide().nextOpenCove(cove.id());
+        Optional<Cove> open = model.way().guide().nextOpenCove(cove.id());
         open.ifPresent(other -> next.add(new Offer("walk-next-cove", nextCove(other), () -> model.begin(other))));
         more.ifPresent(plan -> next.add(new Offer("walk-settle", texts.count("end.settle", readings(plan)), () -> settle(plan))));
         next.add(new Offer("walk-faults", texts.get("end.faults"), () -> desk.go(Place.FAULTS)));
@@ -74,7 +74,7 @@ final class Ending {
     }
 
     private void settle(CovePlan plan) {
-        model.guide().readOn(plan);
+        model.way().guide().readOn(plan);
         model.begin(plan.cove());
     }
 

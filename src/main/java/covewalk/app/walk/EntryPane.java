@@ -42,8 +42,8 @@ final class EntryPane extends HBox implements NumberPad.Keys {
         first.setWhenFull(() -> focus(Entry.Field.SECOND));
         second.setWhenFull(this::secondIsFull);
         model.setOnFocus(this::focusNext);
-        model.aimProperty().addListener(observable -> setDisable(model.aim() == null));
-        setDisable(model.aim() == null);
+        model.way().aimProperty().addListener(observable -> setDisable(model.way().aim() == null));
+        setDisable(model.way().aim() == null);
     }
 
     private VBox field(Label name, DigitField field, String id) {
@@ -71,7 +71,7 @@ final class EntryPane extends HBox implements NumberPad.Keys {
 
     /** Lux follows where the meter shows it, and for a dark reading, which says nothing without. */
     private void secondIsFull() {
-        boolean dark = model.aim() != null && model.aim().role() == Role.DARK;
+        boolean dark = model.way().aim() != null && model.way().aim().role() == Role.DARK;
         if (model.entry().meter().lux() || dark) {
             lux.requestFocus();
         }
@@ -80,7 +80,7 @@ final class EntryPane extends HBox implements NumberPad.Keys {
     /** What was handed over, or is shown to be corrected, goes with the first digit that is typed. */
     private void focusNext(Entry.Field field) {
         if (field == Entry.Field.FIRST) {
-            boolean shown = model.entry().isHandedOver() || model.aim() != null && model.aim().corrects().isPresent();
+            boolean shown = model.entry().isHandedOver() || model.way().aim() != null && model.way().aim().corrects().isPresent();
             if (shown) {
                 List.of(first, second, lux).forEach(DigitField::replaceWhenTyped);
             }

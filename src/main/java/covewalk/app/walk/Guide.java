@@ -150,7 +150,7 @@ final class Guide {
     }
 
     int skipped(Cove cove) {
-        return route(cove).skipped();
+        return route(cove).skipped(readIn(cove));
     }
 
     /** The next cove with open stations, in the order of the survey, round its end. */

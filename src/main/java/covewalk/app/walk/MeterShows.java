@@ -61,6 +61,11 @@ record MeterShows(Shown pair, int decimals, boolean lux) {
         return pair.secondPattern(decimals);
     }
 
+    /** What stands at the meter beside a number. */
+    String name(Entry.Field field) {
+        return field == Entry.Field.FIRST ? pair.first() : pair.second();
+    }
+
     MeterShows with(Shown other) {
         return new MeterShows(other, decimals, lux);
     }

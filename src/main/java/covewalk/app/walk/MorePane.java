@@ -41,7 +41,7 @@ final class MorePane extends VBox {
         answer.setWrapText(true);
         Button dark = button("walk-dark", texts.get("more.dark"), () -> {
             done.run();
-            model.dark();
+            model.way().dark();
         });
         getChildren().addAll(choices,
                 row(field(position, "walk-position", texts.get("more.position")), button("walk-go", texts.get("more.go"), this::goTo),
@@ -93,7 +93,7 @@ final class MorePane extends VBox {
     /** As things are now. */
     void begin() {
         MeterShows meter = model.entry().meter();
-        Guide guide = model.guide();
+        Guide guide = model.way().guide();
         choices.getChildren().setAll(
                 new Choices<>(texts.get("more.meter"), List.of(Shown.values()), pair -> "walk-shows-" + pair.code(),
                         pair -> pair.first() + ", " + pair.second(), meter.pair(), pair -> use(now -> now.with(pair))),
@@ -103,16 +103,16 @@ final class MorePane extends VBox {
                         yes -> yes ? texts.get("more.yes") : texts.get("more.no"), meter.lux(), yes -> use(now -> now.withLux(yes))),
                 new Choices<>(texts.get("more.way"), List.of(false, true), far -> far ? "walk-way-far" : "walk-way-datum",
                         far -> far ? texts.get("more.way.far") : texts.get("more.way.datum"), guide.backwards(),
-                        far -> model.change(way -> way.turn(far))));
+                        far -> model.way().change(way -> way.turn(far))));
         List<String> setUps = model.survey().survey().setUps().stream().map(SetUp::id).toList();
         if (setUps.size() > 1) {
             choices.getChildren().add(new Choices<>(texts.get("more.setup"), setUps, id -> "walk-setup-" + id, id -> id, guide.setUp(),
-                    id -> model.change(way -> way.use(id))));
+                    id -> model.way().change(way -> way.use(id))));
         }
         answer.setText("");
         position.setText("");
         interval.setText(texts.numbers().plain(guide.intervalM(), 2));
-        cove.setText(model.aim() == null ? "" : model.aim().cove());
+        cove.setText(model.way().aim() == null ? "" : model.way().aim().cove());
         position.requestFocus();
     }
 
@@ -128,7 +128,7 @@ final class MorePane extends VBox {
 
     private void every() {
         Optional<Typed> metres = Lengths.metres(interval.getText()).filter(length -> length.value() >= LEAST_INTERVAL_M);
-        metres.ifPresent(length -> model.change(way -> way.every(length.value())));
+        metres.ifPresent(length -> model.way().change(way -> way.every(length.value())));
         answer.setText(metres.isPresent() ? "" : texts.get("position.no-length", interval.getText().strip()));
         leave();
     }

@@ -113,7 +113,8 @@ final class Route {
         at(positionM).ifPresent(skipped::add);
     }
 
-    int skipped() {
-        return skipped.size();
+    /** How many of those have no reading at all. */
+    int skipped(ToIntFunction<Double> readThere) {
+        return (int) skipped.stream().filter(place -> readThere.applyAsInt(place.positionM()) == 0).count();
     }
 }

@@ -73,9 +73,8 @@ final class Slips {
     private void checkDigits(Entry entry, Entry.Field field) {
         boolean one = field == Entry.Field.FIRST;
         MeterShows meter = entry.meter();
-        String name = one ? meter.pair().first() : meter.pair().second();
         String typed = one ? entry.first().get() : entry.second().get();
-        ask(texts.get("slip.digits", name, typed.replace(".", texts.numbers().plain(0.5, 1).substring(1, 2))));
+        ask(texts.get("slip.digits", meter.name(field), typed.replace(".", texts.numbers().plain(0.5, 1).substring(1, 2))));
     }
 
     private void checkLabel(TypedColour colour, Aim aim) {

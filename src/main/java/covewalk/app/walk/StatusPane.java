@@ -56,7 +56,7 @@ final class StatusPane extends VBox {
         row.setAlignment(Pos.CENTER_LEFT);
         getChildren().addAll(question, offers, numbers, due, row);
         model.ending().offers().addListener((InvalidationListener) observable -> offer());
-        model.aimProperty().addListener(observable -> enable());
+        model.way().aimProperty().addListener(observable -> enable());
         model.says().numbersProperty().addListener(observable -> enable());
         offer();
         enable();

@@ -31,7 +31,7 @@ final class StripPane extends StackPane {
         setMinSize(0, 0);
         getChildren().add(strip);
         widthProperty().addListener(onChange);
-        model.aimProperty().addListener(onChange);
+        model.way().aimProperty().addListener(onChange);
         model.survey().judgementProperty().addListener(new WeakInvalidationListener(onChange));
     }
 
@@ -47,12 +47,12 @@ final class StripPane extends StackPane {
         boolean there = judged.isPresent() && widthMm > 0;
         strip.setVisible(there);
         if (there) {
-            OptionalDouble here = model.aim() == null ? OptionalDouble.empty() : OptionalDouble.of(model.aim().atM());
+            OptionalDouble here = model.way().aim() == null ? OptionalDouble.empty() : OptionalDouble.of(model.way().aim().atM());
             strip.show(LowStrip.of(judged.get(), texts.words(), widthMm, here));
         }
     }
 
     private Optional<String> cove() {
-        return model.aim() != null ? Optional.of(model.aim().cove()) : model.walked().last().map(Reading::cove);
+        return model.way().aim() != null ? Optional.of(model.way().aim().cove()) : model.way().walked().last().map(Reading::cove);
     }
 }

@@ -94,12 +94,12 @@ final class WalkSays {
     }
 
     void where(WalkModel model) {
-        Optional<Cove> cove = model.cove();
+        Optional<Cove> cove = model.way().cove();
         if (cove.isEmpty()) {
             turn.set("");
             return;
         }
-        Aim aim = model.aim();
+        Aim aim = model.way().aim();
         String station = stations.of(cove.get(), aim.atM());
         where.set(aim.corrects().isPresent() ? texts.get("where.correct", aim.corrects().get().id(), station)
                 : aim.role() == Role.WALK ? station : texts.get("where." + aim.role().code(), station));
@@ -107,10 +107,10 @@ final class WalkSays {
     }
 
     private String turn(WalkModel model, Cove cove) {
-        int nth = model.readHere() + 1;
-        int wanted = Math.max(nth, model.guide().wanted(model.aim()));
-        SetUp setUp = model.survey().survey().setUp(model.guide().setUp()).orElseThrow();
-        String near = stations.tooNear(cove, model.aim().atM(), setUp);
+        int nth = model.way().readHere() + 1;
+        int wanted = Math.max(nth, model.way().guide().wanted(model.way().aim()));
+        SetUp setUp = model.survey().survey().setUp(model.way().guide().setUp()).orElseThrow();
+        String near = stations.tooNear(cove, model.way().aim().atM(), setUp);
         return texts.get("turn", Integer.toString(nth), Integer.toString(wanted), Integer.toString(model.round()))
                 + (near.isEmpty() ? "" : " " + near);
     }
@@ -128,13 +128,6 @@ final class WalkSays {
 
     void numbers(Reading reading, int repeat) {
         numbers.set(new ReadingNumbers(texts).of(reading, repeat));
-    }
-
-    /** One stays at a station to read it again. */
-    void stay(boolean afterAJump) {
-        if (afterAJump) {
-            question.set(new Question(texts.get("jump.repeat"), false));
-        }
     }
 
     void pair(Optional<StationPair> pair, Reading reading, double limitSteps) {

@@ -78,6 +78,7 @@ final class WalkView extends BorderPane {
         heightProperty().addListener(onSize);
         desk.memoryProperty().addListener(new WeakInvalidationListener(onSize));
         arrange();
+        offerSpot();
     }
 
     private VBox where() {
@@ -93,13 +94,13 @@ final class WalkView extends BorderPane {
             label.setMinHeight(Region.USE_PREF_SIZE);
             label.setAccessibleRole(AccessibleRole.TEXT);
         }
-        spot.setOnAction(event -> model.lookedAtElsewhere().ifPresent(model::follow));
-        model.aimProperty().addListener(observable -> offerSpot());
+        spot.setOnAction(event -> model.way().lookedAtElsewhere().ifPresent(model.way()::follow));
+        model.way().aimProperty().addListener(observable -> offerSpot());
         return new VBox(where, turn, spot);
     }
 
     private void offerSpot() {
-        Optional<Spot> elsewhere = model.lookedAtElsewhere();
+        Optional<Spot> elsewhere = model.way().lookedAtElsewhere();
         spot.setVisible(elsewhere.isPresent());
         spot.setManaged(elsewhere.isPresent());
         elsewhere.ifPresent(there -> spot.setText(texts.get("spot", there.cove(), model.says().lengths().of(there.positionM()))));
@@ -114,7 +115,7 @@ final class WalkView extends BorderPane {
     /** Back to the fields, with the focus where the next digit is typed. */
     private void type() {
         left.getChildren().setAll(reading);
-        if (model.aim() != null) {
+        if (model.way().aim() != null) {
             entry.focus(Entry.Field.FIRST);
         } else {
             reading.lookupAll(".main-action").stream().findFirst().ifPresent(Node::requestFocus);
@@ -122,7 +123,7 @@ final class WalkView extends BorderPane {
     }
 
     private void turnTo(Node sheet, Runnable begin) {
-        if (left.getChildren().contains(sheet) || model.guide() == null) {
+        if (left.getChildren().contains(sheet) || model.way().guide() == null) {
             type();
             return;
         }
@@ -133,8 +134,8 @@ final class WalkView extends BorderPane {
     private void pressed(KeyEvent event) {
         switch (event.getCode()) {
             case ESCAPE -> type();
-            case PAGE_UP -> model.back();
-            case PAGE_DOWN -> model.skip();
+            case PAGE_UP -> model.way().back();
+            case PAGE_DOWN -> model.way().skip();
             default -> {
                 return;
             }
@@ -145,7 +146,7 @@ final class WalkView extends BorderPane {
     /** A digit finds its field, whatever was touched last. */
     private void typed(KeyEvent event) {
         boolean digit = event.getCharacter().matches("[0-9.,+-]");
-        if (digit && !(event.getTarget() instanceof TextInputControl) && left.getChildren().contains(reading) && model.aim() != null) {
+        if (digit && !(event.getTarget() instanceof TextInputControl) && left.getChildren().contains(reading) && model.way().aim() != null) {
             entry.type(event.getCharacter());
             event.consume();
         }

@@ -43,7 +43,7 @@ class SlipsTest {
         walk.model().enter();
         String question = walk.question() + walk.model().says().question().get().refused();
         assertEquals(0, walk.onDisk().size());
-        boolean told = new Slips(walk.model().survey().survey(), walk.desk().texts(WalkScreen.class)).of(walk.model().entry(), walk.model().aim())
+        boolean told = new Slips(walk.model().survey().survey(), walk.desk().texts(WalkScreen.class)).of(walk.model().entry(), walk.model().way().aim())
                 .stream().anyMatch(slip -> slip.says().contains(asked)) || question.contains(asked);
         assertTrue(told, question);
         walk.model().enter();
@@ -69,7 +69,7 @@ class SlipsTest {
     void aQuestionNeverBlocksTheOtherActions() {
         TestWalk walk = TestWalk.in(NewSurvey.in(folder));
         walk.type("0.4103", "0.4580").model().enter();
-        walk.model().skip();
+        walk.model().way().skip();
         assertEquals("", walk.question());
         assertEquals("0.4103", walk.model().entry().first().get());
     }

@@ -34,7 +34,7 @@ class WalkModelTest {
     }
 
     private double at() {
-        return model().aim().atM();
+        return model().way().aim().atM();
     }
 
     /** Where the plan wants readings, each position as often as it is to be read. */
@@ -56,12 +56,12 @@ class WalkModelTest {
             assertEquals(expected, at());
             walk.readings(1);
         }
-        assertEquals(null, model().aim());
+        assertEquals(null, model().way().aim());
     }
 
     @Test
     void leadsFromTheFarEndWhereThatIsWanted() {
-        model().change(way -> way.turn(true));
+        model().way().change(way -> way.turn(true));
         List<Double> planned = planned();
         for (int i = planned.size() - 1; i >= 0; i--) {
             assertEquals(planned.get(i), at());
@@ -73,18 +73,18 @@ class WalkModelTest {
     void withoutAPlanThereIsAStationEverySoManyMetres() {
         walkTheFirstCove();
         model().ending().offers().get(0).take().run();
-        assertEquals("C2", model().aim().cove());
+        assertEquals("C2", model().way().aim().cove());
         for (double expected : List.of(0.25, 0.75, 1.25, 1.75)) {
             assertEquals(expected, at());
             walk.readings(1);
         }
-        assertEquals(null, model().aim());
+        assertEquals(null, model().way().aim());
     }
 
     @Test
     void theIntervalCanBeChosen() {
         model().begin(model().survey().survey().coves().get(1));
-        model().change(way -> way.every(1));
+        model().way().change(way -> way.every(1));
         assertEquals(0.5, at());
     }
 
@@ -121,7 +121,7 @@ class WalkModelTest {
     @Test
     void aPositionMayBeTypedWithACommaOrInFeet() {
         assertEquals("", model().goTo("6,50"));
-        assertEquals("6.50", model().aim().positionM().text());
+        assertEquals("6.50", model().way().aim().positionM().text());
         assertEquals("", model().goTo("21' 4\""));
         assertEquals(6.5024, at(), 1e-9);
     }
@@ -129,21 +129,21 @@ class WalkModelTest {
     @Test
     void backGoesToTheStationBeforeAndSkipToTheNext() {
         double first = at();
-        model().skip();
+        model().way().skip();
         double second = at();
         assertTrue(second > first);
-        model().back();
+        model().way().back();
         assertEquals(first, at());
-        model().back();
+        model().way().back();
         assertEquals(first, at());
     }
 
     @Test
     void whatIsSkippedIsNotProposedAgain() {
         double skipped = at();
-        model().skip();
+        model().way().skip();
         walk.readings(planned().size() - (int) planned().stream().filter(place -> place == skipped).count());
-        assertEquals(null, model().aim());
+        assertEquals(null, model().way().aim());
         assertTrue(model().says().whereProperty().get().endsWith("1 station was skipped."), model().says().whereProperty().get());
     }
 
@@ -152,7 +152,7 @@ class WalkModelTest {
         double first = at();
         walk.readings((int) planned().stream().filter(place -> place == first).count());
         assertTrue(at() > first);
-        model().repeatHere();
+        model().way().repeatHere();
         assertEquals(first, at());
         walk.readings(1);
         assertTrue(at() > first);
@@ -163,17 +163,17 @@ class WalkModelTest {
         walkTheFirstCove();
         assertTrue(model().says().whereProperty().get().startsWith("Cove C1 is read: "));
         model().enter();
-        assertEquals("C2", model().aim().cove());
+        assertEquals("C2", model().way().aim().cove());
     }
 
     @Test
     void whatIsNotSettledCanBeReadOnAtOnce() {
-        while (model().aim() != null) {
+        while (model().way().aim() != null) {
             walk.read(at() < 5 ? "0.4580" : "0.4546", "0.4103");
         }
         assertEquals(List.of("walk-next-cove", "walk-settle", "walk-faults"), model().ending().offers().stream().map(Offer::id).toList());
         model().ending().offers().get(1).take().run();
-        assertEquals("C1", model().aim().cove());
+        assertEquals("C1", model().way().aim().cove());
         walk.readings(1);
         assertEquals(2, walk.lastOnDisk().round());
     }
@@ -199,27 +199,27 @@ class WalkModelTest {
     @Test
     void reopeningGoesBackToTheSameStation() {
         walk.readings(3);
-        Aim before = model().aim();
+        Aim before = model().way().aim();
         walk.close();
-        assertEquals(before, TestWalk.in(folder.resolve("new")).model().aim());
+        assertEquals(before, TestWalk.in(folder.resolve("new")).model().way().aim());
     }
 
     @Test
     void reopeningAfterAStationInBetweenGoesOnBehindIt() {
         walk.at(1.23).readings(1);
-        Aim before = model().aim();
+        Aim before = model().way().aim();
         walk.close();
-        assertEquals(before, TestWalk.in(folder.resolve("new")).model().aim());
+        assertEquals(before, TestWalk.in(folder.resolve("new")).model().way().aim());
     }
 
     @Test
     void whatWasLookedAtElsewhereIsOfferedAndNotGoneToUnasked() {
-        Aim before = model().aim();
+        Aim before = model().way().aim();
         walk.desk().spotProperty().set(new covewalk.app.desk.Spot("C1", 5.0));
-        assertEquals(before, model().aim());
-        model().follow(model().lookedAtElsewhere().orElseThrow());
+        assertEquals(before, model().way().aim());
+        model().way().follow(model().way().lookedAtElsewhere().orElseThrow());
         assertEquals(5.0, at());
-        assertTrue(model().lookedAtElsewhere().isEmpty());
+        assertTrue(model().way().lookedAtElsewhere().isEmpty());
     }
 
     // ---- keeping ----
@@ -277,7 +277,7 @@ class WalkModelTest {
     @Test
     void theNumbersStandBelow() {
         walk.at(1).readings(1);
-        model().repeatHere();
+        model().way().repeatHere();
         model().entry().lux().set("1505");
         walk.readings(1);
         assertEquals("u' 0.2616   v' 0.5274   CCT 2728 K   Duv 0.0000   1505 lx   round 1, reading 2 here",
@@ -333,19 +333,19 @@ class WalkModelTest {
 
     @Test
     void theReferenceSpotIsReadAndTheWalkGoesOnWhereItWas() {
-        Aim before = model().aim();
-        model().reference();
+        Aim before = model().way().aim();
+        model().way().reference();
         assertEquals("Reference spot: Cove C1, 2.5 m, in reel R1, 2.5 m before the joint", model().says().whereProperty().get());
         walk.readings(1);
         assertEquals(Role.REFERENCE, walk.lastOnDisk().role());
         assertEquals("Reference spot read for the first time", model().says().neighbour().get().says());
-        assertEquals(before, model().aim());
+        assertEquals(before, model().way().aim());
     }
 
     @Test
     void theReferenceSpotIsDueAfterSoManyReadingsOrMinutes() {
         assertTrue(model().says().dueNowProperty().get());
-        model().reference();
+        model().way().reference();
         walk.readings(1);
         assertFalse(model().says().dueNowProperty().get());
         assertEquals("Reference spot in 25 readings or 30 minutes.", model().says().dueProperty().get());
@@ -355,7 +355,7 @@ class WalkModelTest {
         walk.minutes(1);
         walk.readings(1);
         assertEquals("Reference spot due: 30 minutes since the last visit.", model().says().dueProperty().get());
-        model().reference();
+        model().way().reference();
         walk.readings(1);
         walk.at(3);
         for (int i = 0; i < 25; i++) {
@@ -366,22 +366,22 @@ class WalkModelTest {
 
     @Test
     void aDarkReadingAsksForItsLuxAndMayBeOfAnyColour() {
-        Aim before = model().aim();
-        model().dark();
+        Aim before = model().way().aim();
+        model().way().dark();
         walk.type("0.4412", "0.4453").model().enter();
         assertEquals("A dark reading without lux says nothing. Type the lux, 0 if there is none.", walk.question());
         model().entry().lux().set("1");
         model().enter();
         assertEquals(Role.DARK, walk.lastOnDisk().role());
-        assertEquals(before, model().aim());
+        assertEquals(before, model().way().aim());
     }
 
     @Test
     void skipGivesUpAReferenceReading() {
-        Aim before = model().aim();
-        model().reference();
-        model().skip();
-        assertEquals(before, model().aim());
+        Aim before = model().way().aim();
+        model().way().reference();
+        model().way().skip();
+        assertEquals(before, model().way().aim());
         assertEquals(0, walk.onDisk().size());
     }
 
