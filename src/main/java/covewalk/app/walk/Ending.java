@@ -5,6 +5,7 @@ import covewalk.app.desk.Place;
 import covewalk.app.text.Texts;
 import covewalk.survey.Cove;
 import covewalk.survey.Reading;
+import covewalk.survey.Role;
 import covewalk.verdict.Judgement;
 import covewalk.verdict.plan.CovePlan;
 import covewalk.verdict.plan.Stop;
@@ -48,8 +49,8 @@ final class Ending {
     }
 
     private Cove cove() {
-        String last = model.way().walked().last().map(Reading::cove).orElse("");
-        return model.survey().survey().cove(last).orElse(model.survey().survey().coves().get(0));
+        Optional<Reading> last = model.way().walked().last(reading -> reading.role() == Role.WALK);
+        return last.flatMap(reading -> model.survey().survey().cove(reading.cove())).orElse(model.survey().survey().coves().get(0));
     }
 
     private void tellOfCove(Cove cove) {
@@ -59,7 +60,7 @@ final class Ending {
         List<Offer> next = new ArrayList<>();
         Optional<Cove> open = model.way().guide().nextOpenCove(cove.id());
         open.ifPresent(other -> next.add(new Offer("walk-next-cove", nextCove(other), () -> model.begin(other))));
-        more.ifPresent(plan -> next.add(new Offer("walk-settle", texts.count("end.settle", readings(plan)), () -> settle(plan))));
+        more.ifPresent(plan -> next.add(new Offer("walk-settle", texts.get("end.settle", plan.cove().id(), texts.count("end.readings", readings(plan))), () -> settle(plan))));
         next.add(new Offer("walk-faults", texts.get("end.faults"), () -> desk.go(Place.FAULTS)));
         offers.setAll(next);
     }
@@ -73,23 +74,27 @@ final class Ending {
                 .mapToInt(Stop::readings).sum();
     }
 
+    private boolean isRead(Cove cove) {
+        return model.way().guide().first(cove).isEmpty();
+    }
+
     private void settle(CovePlan plan) {
         model.way().guide().readOn(plan);
         model.begin(plan.cove());
     }
 
-    /** There are new verdicts: asks what is left to settle in this cove. */
+    /** There are new verdicts: asks what is left to settle, in this cove first, then in others that were read. */
     void judged() {
         Judgement judged = model.survey().judgementProperty().get();
         if (judged == null || model.survey().survey().coves().isEmpty()) {
             return;
         }
-        String id = cove().id();
+        String here = cove().id();
         desk.workers().sums().execute(() -> {
-            Optional<CovePlan> left = WalkPlan.of(judged).coves().stream()
-                    .filter(plan -> plan.cove().id().equals(id) && readings(plan) > 0).findFirst();
+            List<CovePlan> open = WalkPlan.of(judged).coves().stream().filter(plan -> readings(plan) > 0).toList();
             desk.workers().screen().execute(() -> {
-                more = left;
+                more = open.stream().filter(plan -> plan.cove().id().equals(here)).findFirst()
+                        .or(() -> open.stream().filter(plan -> isRead(plan.cove())).findFirst());
                 tell();
             });
         });

@@ -4,6 +4,7 @@ import covewalk.app.parts.PicturePane;
 import covewalk.app.text.Texts;
 import covewalk.plot.LowStrip;
 import covewalk.survey.Reading;
+import covewalk.survey.Role;
 import covewalk.verdict.CoveJudgement;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -53,6 +54,6 @@ final class StripPane extends StackPane {
     }
 
     private Optional<String> cove() {
-        return model.way().aim() != null ? Optional.of(model.way().aim().cove()) : model.way().walked().last().map(Reading::cove);
+        return model.way().aim() != null ? Optional.of(model.way().aim().cove()) : model.way().walked().last(reading -> reading.role() == Role.WALK).map(Reading::cove);
     }
 }

@@ -111,7 +111,7 @@ class WalkScreenTest {
         screens.survey(Screens.demo(folder));
         screens.until(() -> screens.desk().survey().folder().endsWith("reading-rooms") && text("walk-where").startsWith("Cove C"));
         screens.picture("walk-demo");
-        assertTrue(text("walk-where").matches("Cove C1 is read: 26 stations\\."), text("walk-where"));
+        assertTrue(text("walk-where").matches("Cove C5 is read: [0-9]+ stations\\."), text("walk-where"));
     }
 
     @Test
