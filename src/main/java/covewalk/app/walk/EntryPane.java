@@ -24,6 +24,7 @@ final class EntryPane extends HBox implements NumberPad.Keys {
     private final DigitField first = new DigitField();
     private final DigitField second = new DigitField();
     private final DigitField lux = new DigitField();
+    private final Bounce bounce = new Bounce(() -> System.nanoTime() / 1_000_000);
     private final Label firstName = new Label();
     private final Label secondName = new Label();
 
@@ -50,7 +51,7 @@ final class EntryPane extends HBox implements NumberPad.Keys {
         field.setId(id);
         name.setLabelFor(field);
         name.getStyleClass().add("field-name");
-        field.setOnAction(event -> model.enter());
+        field.setOnAction(event -> enterOnce());
         VBox both = new VBox(name, field);
         HBox.setHgrow(both, Priority.ALWAYS);
         return both;
@@ -147,6 +148,12 @@ final class EntryPane extends HBox implements NumberPad.Keys {
         if (getScene() != null && getScene().getFocusOwner() instanceof TextField other && !(other instanceof DigitField)) {
             other.fireEvent(new ActionEvent());
         } else {
+            enterOnce();
+        }
+    }
+
+    private void enterOnce() {
+        if (!bounce.again() || model.says().question().get() == null) {
             model.enter();
         }
     }

@@ -4,8 +4,10 @@ import covewalk.survey.Reading;
 import covewalk.survey.Role;
 import covewalk.survey.StandingReadings;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What was read so far, as it stands after corrections and withdrawals, in the order of reading. */
@@ -15,9 +17,12 @@ final class Walked {
     static final double SAME_PLACE_M = 0.1;
 
     private final List<Reading> standing;
+    /** Walk readings by their coves: a survey may have hundreds of coves, and each is asked about often. */
+    private final Map<String, List<Reading>> byCove;
 
     private Walked(List<Reading> standing) {
         this.standing = standing;
+        byCove = standing.stream().filter(reading -> reading.role() == Role.WALK).collect(Collectors.groupingBy(Reading::cove));
     }
 
     static Walked of(List<Reading> log) {
@@ -57,12 +62,11 @@ final class Walked {
     }
 
     long stations(String cove) {
-        return standing.stream().filter(reading -> reading.role() == Role.WALK && reading.cove().equals(cove))
-                .mapToDouble(reading -> reading.positionM().value()).distinct().count();
+        return byCove.getOrDefault(cove, List.of()).stream().mapToDouble(reading -> reading.positionM().value()).distinct().count();
     }
 
     Stream<Reading> walk(String cove, String setUp) {
-        return standing.stream().filter(reading -> isWalk(reading, cove, setUp));
+        return byCove.getOrDefault(cove, List.of()).stream().filter(reading -> reading.setUp().equals(setUp));
     }
 
     private static boolean isWalk(Reading reading, String cove, String setUp) {

@@ -243,5 +243,7 @@ class WalkScreenTest {
         screens.picture("walk-german");
         screens.interact(() -> screens.desk().choose(screens.desk().settings().withTextPercent(150)));
         screens.picture("walk-150");
+        screens.interact(() -> screens.desk().choose(screens.desk().settings().withTextPercent(200).with(covewalk.app.desk.Theme.CONTRAST)));
+        screens.picture("walk-200");
     }
 }
