@@ -79,6 +79,11 @@ public final class Desk {
         memory.set(memory.get().with(settings));
     }
 
+    /** @param meterShows which numbers the meter shows, in the words of the walk */
+    public void remember(String meterShows) {
+        memory.set(memory.get().withMeterShows(meterShows));
+    }
+
     public void forget(Path folder) {
         memory.set(memory.get().without(folder));
     }
