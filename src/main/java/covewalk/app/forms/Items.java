@@ -21,6 +21,8 @@ public final class Items<T> {
     private final Function<Survey, List<T>> in;
     private final BiFunction<Survey, List<T>, Survey> put;
     private final ObservableList<T> items = FXCollections.observableArrayList();
+    /** Held here: whoever listens to it would be forgotten with it. */
+    private final ObservableList<T> seen = FXCollections.unmodifiableObservableList(items);
     private final ReadOnlyIntegerWrapper chosen = new ReadOnlyIntegerWrapper(-1);
 
     /** @param path as the problems of a description name the list, such as {@code reels} */
@@ -44,7 +46,7 @@ public final class Items<T> {
     }
 
     public ObservableList<T> items() {
-        return FXCollections.unmodifiableObservableList(items);
+        return seen;
     }
 
     /** Which one is looked at, from 0; -1 where none is. */

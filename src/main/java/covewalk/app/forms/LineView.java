@@ -28,6 +28,8 @@ final class LineView extends VBox {
         this.entered = entered;
         getStyleClass().add("line");
         Label name = new Label(label);
+        name.setWrapText(true);
+        name.setMinHeight(USE_PREF_SIZE);
         control = line.ask().isYesOrNo() ? flag(label) : line.ask().choices().isEmpty() ? typed() : choice(id, label, texts);
         control.setId(id);
         name.setLabelFor(control);

@@ -1,10 +1,10 @@
 package covewalk.app.site;
 
+import covewalk.app.forms.ReelLine;
 import covewalk.app.forms.Says;
 import covewalk.app.forms.ScanField;
 import covewalk.app.text.Texts;
 import covewalk.survey.Reel;
-import covewalk.words.ReelWords;
 import javafx.beans.Observable;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -19,13 +19,13 @@ final class LayView extends VBox {
     private static final int LONGEST = 60;
 
     private final LayReel model;
-    private final ReelWords labels;
+    private final ReelLine labels;
     private final ScanField reel = new ScanField();
     private final FlowPane offered = new FlowPane(6, 6);
 
     LayView(LayReel model, Texts texts) {
         this.model = model;
-        this.labels = new ReelWords(texts.words());
+        this.labels = new ReelLine(texts.words());
         getStyleClass().add("lay");
         reel.setId("lay-reel");
         reel.textProperty().bindBidirectional(model.reelProperty());
@@ -69,7 +69,7 @@ final class LayView extends VBox {
     }
 
     private Button button(Reel one) {
-        String label = labels.label(one);
+        String label = labels.of(one);
         Button button = new Button(label.length() <= LONGEST ? label : label.substring(0, LONGEST - 1) + "\u2026");
         button.setAccessibleText(label);
         button.setOnAction(event -> {

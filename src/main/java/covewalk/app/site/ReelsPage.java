@@ -1,8 +1,8 @@
 package covewalk.app.site;
 
 import covewalk.app.forms.ItemsView;
+import covewalk.app.forms.ReelLine;
 import covewalk.survey.Reel;
-import covewalk.words.ReelWords;
 import javafx.scene.layout.VBox;
 
 /** All reels of the survey: scanned or typed one by one, pasted as a table, and each with its label. */
@@ -12,9 +12,9 @@ final class ReelsPage extends VBox {
 
     ReelsPage(SiteModel model) {
         getStyleClass().add("site-page");
-        ReelWords labels = new ReelWords(model.texts().words());
+        ReelLine lines = new ReelLine(model.texts().words());
         add = new AddReelView(model.addReel(), model.texts());
-        ItemsView<Reel> list = new ItemsView<>(model.reels(), model.reel(), labels::label, model.texts().get("reels.none"),
+        ItemsView<Reel> list = new ItemsView<>(model.reels(), model.reel(), lines::of, model.texts().get("reels.none"),
                 model.texts().get("reels.remove"));
         getChildren().addAll(add, list);
     }

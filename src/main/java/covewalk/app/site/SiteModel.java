@@ -128,7 +128,7 @@ final class SiteModel {
 
     /** What can be described; coves last. */
     ObservableList<Section> sections() {
-        return FXCollections.unmodifiableObservableList(sections);
+        return sections;
     }
 
     ObjectProperty<Section> sectionProperty() {

@@ -5,7 +5,6 @@ import covewalk.app.forms.ItemsView;
 import covewalk.app.forms.Says;
 import covewalk.app.text.Texts;
 import covewalk.survey.SetUp;
-import javafx.css.PseudoClass;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -13,6 +12,8 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
@@ -21,7 +22,6 @@ import javafx.scene.layout.VBox;
 /** The sections at the left, or above where there is little room; the chosen one beside them. */
 final class SiteView extends BorderPane {
 
-    private static final PseudoClass NARROW = PseudoClass.getPseudoClass("narrow");
     private static final double NARROW_EM = 56;
     private static final double USUAL_TEXT_PX = 15;
 
@@ -29,6 +29,8 @@ final class SiteView extends BorderPane {
     private final Texts texts;
     private final ListView<Section> sections;
     private final VBox aside;
+    /** Where there is little room the sections take the place of the page, while this is pressed. */
+    private final ToggleButton list = new ToggleButton();
     private final ScrollPane page = new ScrollPane();
     private Runnable focus = () -> { };
     private Section shown;
@@ -43,7 +45,10 @@ final class SiteView extends BorderPane {
         Button add = new Button(texts.get("cove.add"));
         add.setId("cove-add");
         add.setMaxWidth(Double.MAX_VALUE);
-        add.setOnAction(event -> model.addCove());
+        add.setOnAction(event -> {
+            model.addCove();
+            focusFirst();
+        });
         aside = new VBox(6, sections, add);
         aside.getStyleClass().add("site-sections");
         VBox.setVgrow(sections, Priority.ALWAYS);
@@ -52,7 +57,12 @@ final class SiteView extends BorderPane {
         page.setId("site-scroll");
         setTop(header());
         setCenter(page);
-        model.sectionProperty().addListener((property, before, now) -> show());
+        model.sectionProperty().addListener((property, before, now) -> {
+            list.setSelected(false);
+            show();
+            turn();
+        });
+        list.selectedProperty().addListener((property, before, now) -> turn());
         model.description().surveyProperty().addListener((property, before, now) -> sections.refresh());
         widthProperty().addListener((property, before, now) -> turn());
         turn();
@@ -68,15 +78,24 @@ final class SiteView extends BorderPane {
         undo.setOnAction(event -> model.undo());
         Label saved = new Label(texts.get("saved"));
         saved.getStyleClass().add("small");
-        FlowPane row = new FlowPane(16, 6, title, undo, saved);
+        list.setId("site-choose");
+        FlowPane row = new FlowPane(16, 6, title, list, undo, saved);
         row.setRowValignment(VPos.CENTER);
-        return new VBox(4, row, new Says("site-trouble", "line-trouble", model.troubleProperty()));
+        VBox head = new VBox(4, row, new Says("site-trouble", "line-trouble", model.troubleProperty()));
+        head.getStyleClass().add("site-head");
+        return head;
     }
 
     private ListView<Section> sections() {
         ListView<Section> list = new ListView<>(model.sections());
         list.setId("site-sections");
         list.setAccessibleText(texts.get("sections"));
+        list.setOnKeyPressed(event -> {
+            if (event.getCode() == KeyCode.ENTER) {
+                this.list.setSelected(false);
+                focusFirst();
+            }
+        });
         list.setCellFactory(view -> new SectionCell());
         list.getSelectionModel().select(model.sectionProperty().get());
         list.getSelectionModel().selectedItemProperty().addListener((property, before, now) -> {
@@ -97,6 +116,7 @@ final class SiteView extends BorderPane {
             return;
         }
         shown = now;
+        list.setText(texts.get("sections.choose", model.title(now)));
         page.setContent(switch (now.topic()) {
             case VISIT -> visit();
             case METER -> meter();
@@ -147,16 +167,10 @@ final class SiteView extends BorderPane {
 
     private void turn() {
         boolean narrow = getWidth() < NARROW_EM * USUAL_TEXT_PX * model.textPercent() / 100;
-        aside.pseudoClassStateChanged(NARROW, narrow);
+        list.setVisible(narrow);
+        list.setManaged(narrow);
         setLeft(narrow ? null : aside);
-        if (narrow && !(getCenter() instanceof VBox)) {
-            VBox both = new VBox(8, aside, page);
-            VBox.setVgrow(page, Priority.ALWAYS);
-            setCenter(both);
-        } else if (!narrow) {
-            setCenter(page);
-            setLeft(aside);
-        }
+        setCenter(narrow && list.isSelected() ? aside : page);
     }
 
     /** One section; its text follows what is typed. */

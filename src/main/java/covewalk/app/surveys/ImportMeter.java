@@ -47,6 +47,8 @@ final class ImportMeter {
     private final StringProperty file = new SimpleStringProperty("");
     private final ObjectProperty<String> cove = new SimpleObjectProperty<>("");
     private final ObservableList<String> coves = FXCollections.observableArrayList();
+    /** Held here: whoever listens to it would be forgotten with it. */
+    private final ObservableList<String> seen = FXCollections.unmodifiableObservableList(coves);
     private final StringProperty start = new SimpleStringProperty("");
     private final StringProperty every = new SimpleStringProperty("");
     private final StringProperty columns = new SimpleStringProperty("");
@@ -85,7 +87,7 @@ final class ImportMeter {
     }
 
     ObservableList<String> coves() {
-        return FXCollections.unmodifiableObservableList(coves);
+        return seen;
     }
 
     /** Where the first row was read. */

@@ -14,6 +14,8 @@ final class Named extends VBox {
         getStyleClass().add("line");
         Label label = new Label(name);
         label.setLabelFor(control);
+        label.setWrapText(true);
+        label.setMinHeight(USE_PREF_SIZE);
         getChildren().addAll(label, control);
     }
 

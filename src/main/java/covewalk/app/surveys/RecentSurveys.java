@@ -30,6 +30,8 @@ final class RecentSurveys {
     private final Desk desk;
     private final Texts texts;
     private final ObservableList<KnownSurvey> surveys = FXCollections.observableArrayList();
+    /** Held here: whoever listens to it would be forgotten with it. */
+    private final ObservableList<KnownSurvey> seen = FXCollections.unmodifiableObservableList(surveys);
     private final Deque<Path> toLookAt = new ArrayDeque<>();
     private final InvalidationListener follow = changed -> showOpen();
     private boolean looking;
@@ -43,7 +45,7 @@ final class RecentSurveys {
 
     /** The latest first. */
     ObservableList<KnownSurvey> surveys() {
-        return FXCollections.unmodifiableObservableList(surveys);
+        return seen;
     }
 
     private void turn(OpenSurvey before, OpenSurvey now) {

@@ -9,6 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import javafx.stage.DirectoryChooser;
 
@@ -49,7 +50,7 @@ final class SurveysView extends ScrollPane {
 
     private Node open() {
         FlowPane row = new FlowPane(Named.field("open-folder", texts.get("open.folder"), model.open().folderProperty(), model.open()::open),
-                Named.beside(new FlowPane(8, 8, Named.button("open-button", texts.get("open.button"), model.open()::open),
+                Named.beside(new HBox(8, Named.button("open-button", texts.get("open.button"), model.open()::open),
                         Named.button("open-browse", texts.get("open.browse"), this::browse))),
                 Named.beside(Named.button("open-demo", texts.get("open.demo"), model::openDemonstration)));
         row.getStyleClass().add("form");
