@@ -37,6 +37,7 @@ class ArchitectureTest {
     private static final List<Room> ROOMS = List.of(
             new Room("covewalk.colour..", "", "colour is plain sums that anybody may use"),
             new Room("covewalk.survey", "covewalk.colour..", "a survey is what was seen, whatever is made of it"),
+            new Room("covewalk.survey.label", "covewalk.survey covewalk.colour..", "a label says what it says, wherever it is scanned"),
             new Room("covewalk.survey.file..", "covewalk.survey covewalk.colour..", "files hold surveys and judge nothing"),
             new Room("covewalk.verdict..", "covewalk.survey covewalk.colour..", "a verdict opens no file and chooses no words"),
             new Room("covewalk.verdict.evidence", "covewalk.verdict.stretch covewalk.survey covewalk.colour..",
