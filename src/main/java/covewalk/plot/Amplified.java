@@ -20,8 +20,17 @@ final class Amplified {
     private final int times;
 
     Amplified(UvPrime mean, double farthest) {
+        this(mean, timesFor(farthest));
+    }
+
+    private Amplified(UvPrime mean, int times) {
         this.mean = mean;
-        this.times = timesFor(farthest);
+        this.times = times;
+    }
+
+    /** @param times how many times larger; 0 for as many as the cove's colours allow */
+    static Amplified of(CoveMean mean, int times) {
+        return times > 0 ? new Amplified(mean.colour(), times) : new Amplified(mean.colour(), mean.farthest());
     }
 
     int times() {
