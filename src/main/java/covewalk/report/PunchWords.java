@@ -14,15 +14,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** A punch item in sentences, the same on paper and in the files. */
-final class PunchWords {
+/** A punch item in sentences, the same on paper, on screen and in the files. */
+public final class PunchWords {
 
     private static final int LONGEST_NAME = 120;
 
     private final Words words;
     private final Numbers numbers;
 
-    PunchWords(Words words) {
+    public PunchWords(Words words) {
         this.words = words;
         this.numbers = words.numbers();
     }
@@ -75,7 +75,7 @@ final class PunchWords {
         return words.text("item.towards." + fault.kind().code(), words.towards(fault.difference().towards()));
     }
 
-    String confidence(Fault fault) {
+    public String confidence(Fault fault) {
         return words.text("item.confidence", numbers.confidence(fault.confidence().beyond()),
                 numbers.confidence(fault.confidence().within()));
     }
@@ -87,7 +87,7 @@ final class PunchWords {
     }
 
     /** What to do: put right what is beyond, read again what is unsettled, or agree where reading does not help. */
-    String toDo(Fault fault) {
+    public String toDo(Fault fault) {
         if (fault.verdict() == Verdict.BEYOND) {
             return words.text("item.do." + fault.kind().code());
         }
@@ -110,7 +110,7 @@ final class PunchWords {
                 numbers.fixed(item.fault().difference().steps() / item.fault().limitSteps(), 1));
     }
 
-    String height(Cove cove) {
+    public String height(Cove cove) {
         if (cove.heightM().isEmpty()) {
             return words.text("item.height-unknown");
         }
@@ -118,7 +118,7 @@ final class PunchWords {
         return words.text("item.height", numbers.metres(height), numbers.feetInches(Math.max(0, height)));
     }
 
-    String feed(PunchItem item) {
+    public String feed(PunchItem item) {
         List<Feed> feeds = item.feeds();
         if (feeds.isEmpty()) {
             return words.text("item.no-feed");
@@ -136,7 +136,7 @@ final class PunchWords {
     }
 
     /** The cautions that apply here, in short; the box of cautions says more. */
-    List<String> cautions(PunchItem item) {
+    public List<String> cautions(PunchItem item) {
         List<String> cautions = new ArrayList<>();
         if (item.atHeight()) {
             cautions.add(words.text(item.cove().heightM().isEmpty() ? "item.caution.unknown-height" : "item.caution.height"));
