@@ -21,7 +21,11 @@ final class CannotBeDone extends Exception {
     }
 
     static CannotBeDone because(List<Problem> problems) {
-        return new CannotBeDone(problems.stream().map(problem -> problem.inFull(Locale.ROOT)).toList());
+        return because(problems, Locale.ROOT);
+    }
+
+    static CannotBeDone because(List<Problem> problems, Locale language) {
+        return new CannotBeDone(problems.stream().map(problem -> problem.inFull(language)).toList());
     }
 
     List<String> lines() {

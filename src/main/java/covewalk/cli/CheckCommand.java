@@ -46,21 +46,25 @@ final class CheckCommand implements Callable<Integer> {
     @Mixin
     private CorrectDriftOption correctDrift;
 
+    @Mixin
+    private LanguageOption language;
+
     CheckCommand(Terminal terminal) {
         this.terminal = terminal;
     }
 
     @Override
     public Integer call() throws Exception {
-        Judged judged = Judged.of(survey.read(terminal), Optional.ofNullable(limit), correctDrift.asked(), terminal);
+        Words words = language.words();
+        Judged judged = Judged.of(survey.read(terminal, words.locale()), Optional.ofNullable(limit), correctDrift.asked(), words, terminal);
         Judgement judgement = worst ? WorstFirst.of(judged.judgement()) : judged.judgement();
         if (explain != null) {
-            terminal.out().print(Explained.of(judgement, Optional.ofNullable(cove), explain.value()));
+            terminal.out().print(Explained.of(judgement, Optional.ofNullable(cove), explain.value(), words));
         } else if (json) {
             judged.warnings().print(terminal.err());
             terminal.out().print(new CheckJson().of(judgement));
         } else {
-            terminal.out().print(new CheckTable(Words.english()).of(judgement, judged.warnings().inWords()));
+            terminal.out().print(new CheckTable(words).of(judgement, judged.warnings().inWords()));
         }
         return ExitCode.of(judgement);
     }

@@ -14,13 +14,14 @@ final class Explained {
     private Explained() {
     }
 
-    static String of(Judgement judgement, Optional<String> coveId, double positionM) throws CannotBeDone {
+    static String of(Judgement judgement, Optional<String> coveId, double positionM, Words words)
+            throws CannotBeDone {
         CoveJudgement cove = cove(judgement.coves(), coveId);
         if (!(positionM >= 0 && positionM <= cove.cove().lengthM())) {
             throw CannotBeDone.because(Sentences.of("explain.outside", cove.cove().id(),
-                    Words.english().numbers().metres(cove.cove().lengthM())));
+                    words.numbers().metres(cove.cove().lengthM())));
         }
-        return new Explanation(Words.english()).of(judgement, cove, positionM)
+        return new Explanation(words).of(judgement, cove, positionM)
                 .orElseThrow(() -> CannotBeDone.because(Sentences.of("explain.nothing", cove.cove().id())));
     }
 

@@ -30,16 +30,20 @@ final class PlanCommand implements Callable<Integer> {
             description = "plan for this many steps between neighbours, instead of the survey's own limit")
     private Double limit;
 
+    @Mixin
+    private LanguageOption language;
+
     PlanCommand(Terminal terminal) {
         this.terminal = terminal;
     }
 
     @Override
     public Integer call() throws Exception {
-        Judged judged = Judged.of(survey.read(terminal), Optional.ofNullable(limit), false, terminal);
+        Words words = language.words();
+        Judged judged = Judged.of(survey.read(terminal, words.locale()), Optional.ofNullable(limit), false, words, terminal);
         judged.warnings().print(terminal.err());
         WalkPlan plan = WalkPlan.of(judged.judgement());
-        terminal.out().print(json ? new PlanJson(Words.english()).of(plan) : new PlanTable(Words.english()).of(plan));
+        terminal.out().print(json ? new PlanJson(words).of(plan) : new PlanTable(words).of(plan));
         return ExitCode.DONE;
     }
 }

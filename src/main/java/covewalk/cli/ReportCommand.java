@@ -3,7 +3,6 @@ package covewalk.cli;
 import covewalk.report.Report;
 import covewalk.survey.file.ReadSurvey;
 import covewalk.verdict.Judgement;
-import covewalk.words.Words;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -36,14 +35,17 @@ final class ReportCommand implements Callable<Integer> {
     @Mixin
     private CorrectDriftOption correctDrift;
 
+    @Mixin
+    private LanguageOption language;
+
     ReportCommand(Terminal terminal) {
         this.terminal = terminal;
     }
 
     @Override
     public Integer call() throws Exception {
-        ReadSurvey read = survey.read(terminal);
-        Judged judged = Judged.of(read, Optional.empty(), correctDrift.asked(), terminal);
+        ReadSurvey read = survey.read(terminal, language.words().locale());
+        Judged judged = Judged.of(read, Optional.empty(), correctDrift.asked(), language.words(), terminal);
         makeOut();
         String seal = new Sealing(terminal).seal(survey.folder());
         List<Path> written = write(judged, seal);
@@ -52,7 +54,7 @@ final class ReportCommand implements Callable<Integer> {
         if (!seal.isEmpty()) {
             terminal.out().println(Sentences.of("report.sealed", seal));
         }
-        terminal.out().println(Words.english().counts(judged.judgement()));
+        terminal.out().println(language.words().counts(judged.judgement()));
         return ExitCode.of(judged.judgement());
     }
 
@@ -74,6 +76,6 @@ final class ReportCommand implements Callable<Integer> {
     private List<Path> write(Judged judged, String seal) throws Exception {
         Judgement judgement = judged.judgement();
         return Progress.during(Sentences.of("writing"), terminal,
-                () -> new Report(Words.english()).write(judgement, judged.warnings().inWords(), seal, out));
+                () -> new Report(language.words()).write(judgement, judged.warnings().inWords(), seal, out));
     }
 }

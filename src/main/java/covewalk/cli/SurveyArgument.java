@@ -6,6 +6,7 @@ import covewalk.survey.file.SurveyFolder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import picocli.CommandLine.Parameters;
 
 /** The survey that a command works on. */
@@ -20,13 +21,18 @@ final class SurveyArgument {
 
     /** The survey with its readings; where something in it cannot be, all that is wrong with it is told. */
     ReadSurvey read(Terminal terminal) throws Exception {
+        return read(terminal, Locale.ROOT);
+    }
+
+    /** @param language of the sentences that say what is wrong */
+    ReadSurvey read(Terminal terminal, Locale language) throws Exception {
         if (Files.isRegularFile(folder)) {
             throw CannotBeDone.because(Sentences.of("survey.is-file", folder.getFileName().toString()));
         }
         ReadSurvey survey = Progress.during(Sentences.of("reading-survey"), terminal, () -> SurveyFolder.at(folder).read());
         if (survey.refused()) {
             List<Problem> refusals = survey.problems().stream().filter(Problem::refused).toList();
-            throw CannotBeDone.because(refusals);
+            throw CannotBeDone.because(refusals, language);
         }
         return survey;
     }

@@ -1,11 +1,11 @@
 package covewalk.cli;
 
 import covewalk.survey.Problem;
+import covewalk.words.Words;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -17,8 +17,14 @@ final class Warnings {
     private static final int SHOWN = 3;
 
     private final Map<String, List<Problem>> kinds = new LinkedHashMap<>();
+    private final Words language;
 
     Warnings(List<Problem> warnings) {
+        this(warnings, Words.english());
+    }
+
+    Warnings(List<Problem> warnings, Words language) {
+        this.language = language;
         String kind = "";
         for (Problem warning : warnings) {
             kind = warning.countsTheOneBefore() ? kind : warning.key();
@@ -29,9 +35,9 @@ final class Warnings {
     List<String> inWords() {
         List<String> words = new ArrayList<>();
         kinds.values().forEach(kind -> {
-            kind.stream().limit(SHOWN).forEach(warning -> words.add(warning.inFull(Locale.ROOT)));
+            kind.stream().limit(SHOWN).forEach(warning -> words.add(warning.inFull(language.locale())));
             if (kind.size() > SHOWN) {
-                words.add(Sentences.of("warnings.more", Integer.toString(kind.size() - SHOWN)));
+                words.add(language.moreAlike(kind.size() - SHOWN));
             }
         });
         return words;

@@ -32,7 +32,7 @@ final class FaultTable {
 
     private List<String> row(Fault fault) {
         return List.of(words.text("table.range", numbers.fixed(fault.fromM(), 2), numbers.metres(fault.toM())),
-                fault.kind().code(), Shortened.of(PlainText.calm(String.join(" | ", fault.reels())), LONGEST_REEL),
+                words.text("table.kind." + fault.kind().code()), Shortened.of(PlainText.calm(String.join(" | ", fault.reels())), LONGEST_REEL),
                 numbers.steps(fault.difference().steps()), numbers.steps(fault.difference().standardUncertaintySteps()),
                 numbers.plain(fault.limitSteps(), 2), words.verdict(fault.verdict()),
                 numbers.confidence(fault.confidence().beyond()) + "/" + numbers.confidence(fault.confidence().within()),

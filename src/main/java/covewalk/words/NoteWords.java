@@ -3,13 +3,19 @@ package covewalk.words;
 import covewalk.verdict.JudgedJoint;
 import covewalk.verdict.Note;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Notes on the evidence as sentences. */
 public final class NoteWords {
+
+    /** Those whose last detail is a direction. */
+    private static final Set<Note.Kind> DIRECTED = Set.of(Note.Kind.REFERENCE_DRIFT, Note.Kind.REFERENCE_DRIFT_BY_ORDER);
 
     private final Words words;
 
@@ -19,7 +25,16 @@ public final class NoteWords {
 
     public String sentence(Note note) {
         String key = "note." + note.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
-        return words.text(key, note.details().stream().map(this::readable).toArray(String[]::new));
+        List<String> details = new ArrayList<>(note.details());
+        if (DIRECTED.contains(note.kind())) {
+            details.set(details.size() - 1, direction(details.get(details.size() - 1)));
+        }
+        return words.text(key, details.stream().map(this::readable).toArray(String[]::new));
+    }
+
+    /** From a direction as a note keeps it, such as "warmer, pinker", which is English whatever the language. */
+    private String direction(String kept) {
+        return Arrays.stream(kept.split(", ")).map(word -> words.text("towards." + word)).collect(Collectors.joining(", "));
     }
 
     public List<String> sentences(List<Note> notes) {

@@ -77,6 +77,11 @@ public final class Words {
         return both.isEmpty() ? text("towards.same") : both;
     }
 
+    /** What stands for further remarks of a kind, after the first few: how many more there are. */
+    public String moreAlike(int remarks) {
+        return text("remark.more-alike", numbers.fixed(remarks, 0));
+    }
+
     /** What more reading would do: how many readings a side, or why none helps; nothing where it is settled. */
     public String toSettle(Settle settle) {
         if (settle.readings().isEmpty()) {

@@ -18,7 +18,10 @@ class CommandLineWordsTest {
         --foo                        | covewalk: there is no option --foo here. There are: --help, --version.
         check                        | covewalk check: SURVEY is missing: the survey's folder.
         check a b                    | covewalk check: b is one name too many. A name with spaces in it goes between quotation marks; --help shows what is expected.
-        check a --worse              | covewalk check: there is no option --worse here. There are: --json, --limit, --worst, --explain, --cove, --correct-drift, --help, --version.
+        check a --worse              | covewalk check: there is no option --worse here. There are: --json, --limit, --worst, --explain, --cove, --correct-drift, --language, --help, --version.
+        check a --language fr        | covewalk check: --language: fr is no language that Covewalk speaks. Write one of: en, de.
+        report a --out d --language  | covewalk report: --language CODE is missing: en, the default, or de: the language of sentences and of decimal marks; JSON, codes in tables and this command's own messages stay as they are.
+        plan a --language german     | covewalk plan: --language: german is no language that Covewalk speaks. Write one of: en, de.
         check a --limit              | covewalk check: --limit STEPS is missing: judge by this many steps between neighbours, instead of the survey's own limit.
         check a --limit two          | covewalk check: --limit: two is no number of steps above 0, up to 100. Write it like 2 or 2.5.
         check a --limit 0            | covewalk check: --limit: 0 is no number of steps above 0, up to 100. Write it like 2 or 2.5.
@@ -29,7 +32,7 @@ class CommandLineWordsTest {
         check a --json=yes           | covewalk check: --json takes no value. Leave out what follows it.
         report a                     | covewalk report: --out DIR is missing: the folder to write into; it is made where it is missing.
         report --out d               | covewalk report: SURVEY is missing: the survey's folder.
-        report a --out d --json      | covewalk report: there is no option --json here. There are: --out, --correct-drift, --help, --version.
+        report a --out d --json      | covewalk report: there is no option --json here. There are: --out, --correct-drift, --language, --help, --version.
         import a                     | covewalk import: FILE is missing: the file the meter exported.
         import                       | covewalk import: SURVEY is missing: the survey's folder.
         import a b --map cct         | covewalk import: --map: cct does not say COLUMN=FIELD. Write the column's title or number, an equals sign and the field, like "Colour temp.=cct_k".

@@ -11,7 +11,7 @@ public final class Seen {
     }
 
     public static String all(List<Problem> problems) {
-        return problems.stream().map(problem -> (problem.refused() ? "R " : "W ") + problem.inFull(Locale.GERMANY))
+        return problems.stream().map(problem -> (problem.refused() ? "R " : "W ") + problem.inFull(Locale.ROOT))
                 .collect(Collectors.joining("\n"));
     }
 }

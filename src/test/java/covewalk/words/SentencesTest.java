@@ -46,6 +46,7 @@ class SentencesTest {
     /** Sentences asked for by the code of a constant: what stands before the code, the codes, what stands after it. */
     private static final Map<String, Set<String>> BY_CODE = Map.ofEntries(
             Map.entry("verdict.", codes(Verdict.values())), Map.entry("kind.", codes(FaultKind.values())),
+            Map.entry("table.kind.", codes(FaultKind.values())),
             Map.entry("hint.suspect.", codes(Hint.values())), Map.entry("hint.check.", codes(Hint.values())),
             Map.entry("note.", codes(Note.Kind.values())), Map.entry("settle.not.", codes(Settle.WhyNot.values())),
             Map.entry("settle.short.", codes(Settle.WhyNot.values())), Map.entry("rule.per.", codes(ErrorPer.values())),
