@@ -21,7 +21,7 @@ final class ColourBand {
         Scale scale = frame.scale();
         CoveMean mean = new CoveMean(cove);
         if (!mean.stretches().isEmpty()) {
-            Amplified amplified = Amplified.of(mean, frame.times());
+            Amplified amplified = Amplified.of(mean, frame.times(), frame.dark());
             for (Stretch stretch : mean.stretches()) {
                 if (scale.shows(stretch.fromM(), stretch.toM())) {
                     slices(stretch, amplified, scale, y, height, shapes);

@@ -67,7 +67,7 @@ public final class Strip {
     /** How many times larger a strip shows differences that is left to choose by itself; 1 where nothing was read. */
     public static int timesLarger(CoveJudgement cove) {
         CoveMean mean = new CoveMean(cove);
-        return mean.stretches().isEmpty() ? 1 : Amplified.of(mean, 0).times();
+        return mean.stretches().isEmpty() ? 1 : Amplified.of(mean, 0, false).times();
     }
 
     /** As much as there is to draw below the band; on a screen always the same, so that nothing jumps. */

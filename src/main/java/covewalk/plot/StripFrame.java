@@ -10,9 +10,19 @@ import covewalk.survey.Cove;
  * @param toM where it ends, m, beyond {@code fromM}
  * @param times how many times larger differences of colour are shown; 0 for as many as the cove's colours allow
  * @param feet whether positions are in feet instead of metres
- * @param low whether it leaves out its captions and stands closer, for a screen that says them beside it
+ * @param on what it is drawn on
  */
-public record StripFrame(double widthMm, double fromM, double toM, int times, boolean feet, boolean low) {
+public record StripFrame(double widthMm, double fromM, double toM, int times, boolean feet, On on) {
+
+    /** What a strip is drawn on. */
+    public enum On {
+        /** Paper, with its captions. */
+        PAGE,
+        /** A screen, where height is dear and the captions stand beside it. */
+        SCREEN,
+        /** A screen in the dark, where no light area may light the ceiling that is measured. */
+        DARK_SCREEN
+    }
 
     /** What a page shows. */
     static final double PAGE_MM = 180;
@@ -28,25 +38,25 @@ public record StripFrame(double widthMm, double fromM, double toM, int times, bo
 
     /** The whole of a cove as it stands on a page. */
     public static StripFrame page(Cove cove) {
-        return new StripFrame(PAGE_MM, 0, cove.lengthM(), 0, false, false);
+        return new StripFrame(PAGE_MM, 0, cove.lengthM(), 0, false, On.PAGE);
     }
 
     /** The whole of a cove as it stands on a screen. */
-    public static StripFrame screen(Cove cove, double widthMm) {
-        return new StripFrame(widthMm, 0, cove.lengthM(), 0, false, true);
+    public static StripFrame screen(Cove cove, double widthMm, boolean dark) {
+        return new StripFrame(widthMm, 0, cove.lengthM(), 0, false, dark ? On.DARK_SCREEN : On.SCREEN);
     }
 
     /** The piece of it around a place, as far as the cove goes. */
     public StripFrame around(double atM, double reachM) {
-        return new StripFrame(widthMm, Math.max(fromM, atM - reachM), Math.min(toM, atM + reachM), times, feet, low);
+        return new StripFrame(widthMm, Math.max(fromM, atM - reachM), Math.min(toM, atM + reachM), times, feet, on);
     }
 
     public StripFrame amplified(int timesLarger) {
-        return new StripFrame(widthMm, fromM, toM, timesLarger, feet, low);
+        return new StripFrame(widthMm, fromM, toM, timesLarger, feet, on);
     }
 
     public StripFrame inFeet(boolean inFeet) {
-        return new StripFrame(widthMm, fromM, toM, times, inFeet, low);
+        return new StripFrame(widthMm, fromM, toM, times, inFeet, on);
     }
 
     /** Where a position lies in the picture, mm from its left edge; at the edge of the strip where it is not shown. */
@@ -58,6 +68,14 @@ public record StripFrame(double widthMm, double fromM, double toM, int times, bo
     public double positionM(double xMm) {
         double share = Math.max(0, Math.min(1, (xMm - MARGIN_MM) / scale().width()));
         return fromM + share * (toM - fromM);
+    }
+
+    boolean low() {
+        return on != On.PAGE;
+    }
+
+    boolean dark() {
+        return on == On.DARK_SCREEN;
     }
 
     Scale scale() {

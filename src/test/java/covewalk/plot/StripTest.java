@@ -93,7 +93,7 @@ class StripTest {
     @Test
     void aNarrowScreenGetsANarrowerPictureWithTextsOfTheSameSize() {
         CoveJudgement cove = judgement.coves().get(0);
-        Picture narrow = Strip.of(cove, Words.english(), StripFrame.screen(cove.cove(), 110));
+        Picture narrow = Strip.of(cove, Words.english(), StripFrame.screen(cove.cove(), 110, true));
         assertEquals(110, narrow.widthMm());
         assertTrue(narrow.heightMm() < 35, "a fifth of a tablet's screen");
         assertEquals(2.6, narrow.shapes().stream().filter(Shape.Text.class::isInstance).mapToDouble(shape -> ((Shape.Text) shape).size())
@@ -103,14 +103,14 @@ class StripTest {
     @Test
     void aPieceShowsOnlyWhatLiesInIt() {
         CoveJudgement cove = judgement.coves().get(0);
-        Picture piece = Strip.of(cove, Words.english(), StripFrame.screen(cove.cove(), 110).around(5, 1.5));
+        Picture piece = Strip.of(cove, Words.english(), StripFrame.screen(cove.cove(), 110, true).around(5, 1.5));
         assertEquals(List.of("R1, 0.00 m to 5.00 m", "R2, 5.00 m to 10.00 m", "Joint at 5.00 m, R1 to R2: beyond"),
                 piece.shapes().stream().map(Shape::says).filter(text -> !text.isEmpty()).toList());
     }
 
     @Test
     void positionsAndPlacesInThePictureAreOneAndTheSame() {
-        StripFrame frame = StripFrame.screen(judgement.coves().get(0).cove(), 150).around(8, 2);
+        StripFrame frame = StripFrame.screen(judgement.coves().get(0).cove(), 150, true).around(8, 2);
         for (double at : new double[] {6, 7.25, 10}) {
             assertEquals(at, frame.positionM(frame.xMm(at)), 1e-9);
         }

@@ -1,5 +1,7 @@
 package covewalk.app.faults;
 
+import covewalk.app.desk.Settings;
+import covewalk.app.desk.Theme;
 import covewalk.app.parts.PicturePane;
 import covewalk.app.parts.VerdictView;
 import covewalk.app.text.Texts;
@@ -9,13 +11,14 @@ import covewalk.report.Explanation;
 import covewalk.words.LabelRow;
 import java.util.List;
 import javafx.geometry.HPos;
+import javafx.geometry.Pos;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
@@ -24,11 +27,14 @@ final class CardView extends VBox {
 
     /** How much of the strip stands around a place, m each way (common practice, no source). */
     private static final double REACH_M = 2.5;
-    private static final double PIECE_MM = 130;
+    private static final double PIECE_MM = 110;
+    private static final double PIECE_PIXELS_PER_MM = 5;
+    /** A piece that shows nearly all of its cove shows nothing new. */
+    private static final double MOST_OF_A_COVE = 0.4;
 
     private final Texts texts;
 
-    CardView(Card card, Texts texts, boolean feet, Runnable walkThere) {
+    CardView(Card card, Texts texts, Settings settings, Runnable walkThere) {
         super(12);
         this.texts = texts;
         getStyleClass().add("card");
@@ -40,8 +46,10 @@ final class CardView extends VBox {
         walk.setId("fault-walk");
         walk.setOnAction(event -> walkThere.run());
         VerdictView verdict = new VerdictView(card.finding().verdict(), card.finding().difference(), texts.words());
-        FlowPane head = new FlowPane(16, 8, verdict, title);
-        head.setRowValignment(VPos.CENTER);
+        verdict.setMinWidth(USE_PREF_SIZE);
+        HBox.setHgrow(title, Priority.ALWAYS);
+        HBox head = new HBox(16, verdict, title);
+        head.setAlignment(Pos.CENTER_LEFT);
         getChildren().addAll(head, sentence);
         add(null, lines(card.checkFirst(), "fault-check"));
         getChildren().add(walk);
@@ -49,7 +57,9 @@ final class CardView extends VBox {
         if (!card.numbers().isEmpty()) {
             add("heading.numbers", lines(card.numbers(), "fault-numbers"));
         }
-        add("heading.piece", piece(card, feet));
+        if (reachM(card) < MOST_OF_A_COVE * card.finding().cove().cove().lengthM()) {
+            add("heading.piece", piece(card, settings));
+        }
         if (!card.labels().isEmpty()) {
             add(card.reels().size() > 1 ? "heading.labels" : "heading.label", labels(card));
         }
@@ -101,13 +111,17 @@ final class CardView extends VBox {
         return grid;
     }
 
-    private PicturePane piece(Card card, boolean feet) {
-        PicturePane piece = new PicturePane();
+    private static double reachM(Card card) {
+        return Math.max(REACH_M, (card.finding().toM() - card.finding().fromM()) / 2 + 0.5);
+    }
+
+    private PicturePane piece(Card card, Settings settings) {
+        PicturePane piece = new PicturePane(PIECE_PIXELS_PER_MM);
         piece.setId("fault-piece");
-        double reach = Math.max(REACH_M, (card.finding().toM() - card.finding().fromM()) / 2 + 0.5);
         double middle = (card.finding().fromM() + card.finding().toM()) / 2;
         piece.show(Strip.of(card.finding().cove(), texts.words(),
-                StripFrame.screen(card.finding().cove().cove(), PIECE_MM).around(middle, reach).inFeet(feet)));
+                StripFrame.screen(card.finding().cove().cove(), PIECE_MM, settings.theme() == Theme.DARK)
+                        .around(middle, reachM(card)).inFeet(settings.feet())));
         return piece;
     }
 

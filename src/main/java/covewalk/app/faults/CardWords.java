@@ -60,8 +60,10 @@ final class CardWords {
     }
 
     private String sentence(Finding finding) {
-        return finding.difference().map(difference -> texts.get("sentence." + finding.verdict().code(), numbers.steps(difference.steps()),
-                findings.towards(finding, difference), numbers.plain(finding.limitSteps(), 2), numbers.fixed(finding.timesTheLimit(), 1)))
+        return finding.difference().map(difference -> texts.get("sentence",
+                texts.get("found." + finding.kind().code(), numbers.steps(difference.steps()), words.towards(difference.towards())),
+                texts.get("against." + finding.verdict().code(), numbers.plain(finding.limitSteps(), 2),
+                        numbers.fixed(finding.timesTheLimit(), 1))))
                 .orElseGet(() -> texts.get("sentence.not-read", words.toSettle(finding.settle())));
     }
 

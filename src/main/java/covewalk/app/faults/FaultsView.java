@@ -10,6 +10,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -20,9 +21,14 @@ import javafx.scene.layout.VBox;
  */
 final class FaultsView extends VBox {
 
+    /** Where the diagrams stand. */
+    private enum Room { BESIDE, BELOW, INSTEAD }
+
     private static final double WIDE_EM = 100;
-    private static final double LIST_SHARE = 0.33;
+    private static final double TALL = 1.3;
+    private static final double LIST_SHARE = 1 / 3.0;
     private static final double LIST_MOST_EM = 32;
+    private static final double DIAGRAMS_SHARE = 0.3;
 
     private final Desk desk;
     private final FaultsModel model;
@@ -31,28 +37,34 @@ final class FaultsView extends VBox {
     private final ScrollPane card = new ScrollPane();
     private final DiagramsView diagrams;
     private final ToggleButton showDiagrams;
-    private final HBox columns = new HBox();
+    private final HBox columns = new HBox(16);
     private final Label nothing = new Label();
 
     FaultsView(Desk desk, FaultsModel model) {
+        super(8);
         this.desk = desk;
         this.model = model;
         this.texts = desk.texts(FaultsView.class);
         getStyleClass().addAll("page", "faults");
-        setSpacing(8);
         showDiagrams = new ToggleButton(texts.get("diagrams"));
         showDiagrams.setId("faults-diagrams");
         showDiagrams.setOnAction(event -> arrange());
         diagrams = new DiagramsView(desk);
-        list = new FaultList(desk, model, showDiagrams);
+        diagrams.setMinWidth(0);
+        list = new FaultList(texts, desk.settings().feet(), model);
         card.setId("fault-card");
         card.setFitToWidth(true);
+        card.setMinWidth(0);
         card.getStyleClass().add("plain-scroll");
         nothing.setWrapText(true);
         nothing.setId("faults-nothing");
+        FaultsFilter filter = new FaultsFilter(model, texts);
+        filter.getChildren().add(showDiagrams);
         VBox.setVgrow(columns, Priority.ALWAYS);
-        columns.setSpacing(16);
-        getChildren().addAll(new StripView(desk), columns);
+        columns.getChildren().addAll(list, card);
+        HBox.setHgrow(card, Priority.ALWAYS);
+        HBox.setHgrow(diagrams, Priority.SOMETIMES);
+        getChildren().addAll(new StripView(desk), filter, columns);
         widthProperty().addListener((property, before, now) -> arrange());
         heightProperty().addListener((property, before, now) -> arrange());
         model.chosenProperty().addListener((property, before, now) -> show(before, now));
@@ -71,8 +83,8 @@ final class FaultsView extends VBox {
             card.setContent(nothing);
             return;
         }
-        boolean feet = desk.settings().feet();
-        card.setContent(new CardView(new CardWords(texts, feet).card(now, judgement), texts, feet, model::walkThere));
+        card.setContent(new CardView(new CardWords(texts, desk.settings().feet()).card(now, judgement), texts, desk.settings(),
+                model::walkThere));
         if (before == null || !now.sameAs(before)) {
             card.setVvalue(0);
         }
@@ -80,25 +92,25 @@ final class FaultsView extends VBox {
 
     private void arrange() {
         double em = nothing.getFont().getSize();
-        boolean wide = getWidth() > WIDE_EM * em;
-        showDiagrams.setDisable(wide);
-        boolean instead = !wide && showDiagrams.isSelected();
-        Region middle = instead ? diagrams : card;
-        columns.getChildren().setAll(list, middle);
-        HBox.setHgrow(middle, Priority.ALWAYS);
-        list.setMinWidth(0);
-        list.setPrefWidth(Math.min(LIST_MOST_EM * em, LIST_SHARE * getWidth()));
-        list.setMaxWidth(list.getPrefWidth());
-        list.setMinWidth(list.getPrefWidth());
-        middle.setMinWidth(0);
-        if (wide) {
-            columns.getChildren().add(diagrams);
-            diagrams.setPrefWidth(0.3 * getWidth());
-            diagrams.setMinWidth(0.3 * getWidth());
-            HBox.setHgrow(diagrams, Priority.NEVER);
-        } else {
-            diagrams.setMinWidth(0);
-            diagrams.setPrefWidth(USE_COMPUTED_SIZE);
+        Room room = getWidth() > WIDE_EM * em ? Room.BESIDE : getHeight() > TALL * getWidth() ? Room.BELOW : Room.INSTEAD;
+        double listWidth = Math.min(LIST_MOST_EM * em, LIST_SHARE * getWidth());
+        list.setMinWidth(listWidth);
+        list.setMaxWidth(listWidth);
+        diagrams.setPrefWidth(room == Room.BESIDE ? DIAGRAMS_SHARE * getWidth() : USE_COMPUTED_SIZE);
+        diagrams.setMinHeight(room == Room.BELOW ? DIAGRAMS_SHARE * getHeight() : 0);
+        showDiagrams.setVisible(room == Room.INSTEAD);
+        put(columns, card, !(room == Room.INSTEAD && showDiagrams.isSelected()), 1);
+        put(this, diagrams, room == Room.BELOW, getChildren().size());
+        put(columns, diagrams, room == Room.BESIDE || room == Room.INSTEAD && showDiagrams.isSelected(), columns.getChildren().size());
+    }
+
+    /** Nothing is taken out that stays: it would lose the focus. */
+    private static void put(Pane into, Region part, boolean there, int at) {
+        boolean is = into.getChildren().contains(part);
+        if (there && !is) {
+            into.getChildren().add(at, part);
+        } else if (!there && is) {
+            into.getChildren().remove(part);
         }
     }
 }

@@ -39,12 +39,7 @@ public final class FindingWords {
         return Shortened.of(String.join(" | ", finding.reels()), LONGEST);
     }
 
-    /** As "3.40 steps, standard uncertainty 0.22; far side warmer, pinker"; else why there is nothing to compare. */
-    public String measured(Finding finding) {
-        return finding.difference().map(difference -> measured(difference) + "; " + towards(finding, difference))
-                .orElseGet(() -> words.toSettle(finding.settle()));
-    }
-
+    /** As "3.40 steps, standard uncertainty 0.22". */
     public String measured(Difference difference) {
         return words.text("item.measured", numbers.steps(difference.steps()), numbers.steps(difference.standardUncertaintySteps()));
     }
@@ -56,9 +51,13 @@ public final class FindingWords {
 
     /** All of it in one sentence, as beside the strip. */
     public String inOneLine(Finding finding) {
-        String range = finding.toM() - finding.fromM() < 0.005 ? ""
-                : " " + texts.get("range", lengths.of(finding.fromM()), lengths.of(finding.toM()));
-        return texts.get("finding", place(finding) + range, reels(finding), words.verdict(finding.verdict()), measured(finding),
-                numbers.plain(finding.limitSteps(), 2));
+        boolean spot = finding.toM() - finding.fromM() < 0.005;
+        String where = spot ? texts.get("at", words.kind(finding.kind()), lengths.of(finding.positionM()))
+                : texts.get("from", words.kind(finding.kind()), lengths.of(finding.fromM()), lengths.of(finding.toM()));
+        String measured = finding.difference().map(difference -> texts.get("measured", numbers.steps(difference.steps()),
+                numbers.steps(difference.standardUncertaintySteps()), towards(finding, difference), numbers.plain(finding.limitSteps(), 2)))
+                .orElseGet(() -> words.toSettle(finding.settle()));
+        return texts.get("finding", where.substring(0, 1).toUpperCase(words.locale()) + where.substring(1), reels(finding),
+                words.verdict(finding.verdict()), measured);
     }
 }

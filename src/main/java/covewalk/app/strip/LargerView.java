@@ -8,22 +8,23 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
 
 /** How many times larger differences of colour are shown: the words, a slider, and the way back to what fits. */
-final class LargerView extends HBox {
+final class LargerView extends VBox {
 
     private static final List<Integer> TIMES = List.of(1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 30, 40);
 
     private final StripModel model;
+    private final Label caption = new Label();
     private final Slider slider = new Slider(0, TIMES.size() - 1, 0);
     private boolean following;
 
     LargerView(StripModel model, Texts texts) {
-        super(8);
+        super(2);
         this.model = model;
-        setAlignment(Pos.CENTER_RIGHT);
+        setAlignment(Pos.TOP_RIGHT);
         setMinWidth(USE_PREF_SIZE);
-        Label caption = new Label();
         caption.setId("strip-larger-says");
         caption.textProperty().bind(Bindings.createStringBinding(() -> texts.count("larger", model.timesShownProperty().get()),
                 model.timesShownProperty()));
@@ -49,7 +50,14 @@ final class LargerView extends HBox {
         fit.setOnAction(event -> model.timesProperty().set(0));
         model.timesShownProperty().addListener((property, before, now) -> follow());
         follow();
-        getChildren().addAll(caption, slider, fit);
+        HBox choose = new HBox(8, slider, fit);
+        choose.setAlignment(Pos.CENTER_RIGHT);
+        getChildren().addAll(caption, choose);
+    }
+
+    /** The words alone, for where there is no room for more. */
+    Label caption() {
+        return caption;
     }
 
     private void follow() {

@@ -2,6 +2,7 @@ package covewalk.app.strip;
 
 import covewalk.app.desk.Desk;
 import covewalk.app.desk.Spot;
+import covewalk.app.desk.Theme;
 import covewalk.app.open.OpenSurvey;
 import covewalk.app.text.Texts;
 import covewalk.plot.Picture;
@@ -59,7 +60,7 @@ final class StripModel {
         desk.spotProperty().addListener((property, before, now) -> look(before, now));
         times.addListener((property, before, now) -> draw());
         desk.memoryProperty().addListener((property, before, now) -> {
-            if (before.settings().feet() != now.settings().feet()) {
+            if (!before.settings().equals(now.settings())) {
                 words = new FindingWords(texts, now.settings().feet());
                 draw();
             }
@@ -144,7 +145,7 @@ final class StripModel {
         if (cove.get() == null) {
             picture.set(null);
         } else {
-            frame = StripFrame.screen(cove.get().cove(), widthMm).amplified(times.get()).inFeet(desk.settings().feet());
+            frame = StripFrame.screen(cove.get().cove(), widthMm, desk.settings().theme() == Theme.DARK).amplified(times.get()).inFeet(desk.settings().feet());
             timesShown.set(times.get() > 0 ? times.get() : Strip.timesLarger(cove.get()));
             picture.set(Strip.of(cove.get(), texts.words(), frame));
         }

@@ -12,7 +12,6 @@ import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.OverrunStyle;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
@@ -32,7 +31,7 @@ public final class StripView extends VBox {
     private final StripModel model;
     private final PicturePane picture = new PicturePane();
     private final Region mark = new Region();
-    private final Pane strip = new Pane(picture, mark) {
+    private final Pane strip = new Pane(mark, picture) {
         @Override
         protected void layoutChildren() {
             layOut();
@@ -44,39 +43,27 @@ public final class StripView extends VBox {
         }
     };
     private final Label says = new Label();
+    private final Texts texts;
 
-    /** With its cove, how much it is amplified and what is pointed at in words. */
+    /** With ways to other coves and to more or less amplification. */
     public StripView(Desk desk) {
         this(desk, true);
     }
 
-    /**
-     * @param explained whether what is pointed at stands in words below it; {@link #saysProperty()} has it in any case
-     */
-    public StripView(Desk desk, boolean explained) {
-        Texts texts = desk.texts(StripView.class);
+    /** @param withControls whether there is room for more than the strip and a line that says which one it is */
+    public StripView(Desk desk, boolean withControls) {
+        texts = desk.texts(StripView.class);
         model = new StripModel(desk);
         getStyleClass().add("strip");
-        setFillWidth(true);
         says.setId("strip-says");
         says.setWrapText(true);
+        says.setAlignment(Pos.TOP_LEFT);
         says.getStyleClass().add("strip-says");
         says.textProperty().bind(model.saysProperty());
         strip();
-        Label empty = empty(texts);
-        Button describe = new Button(texts.get("no-coves.go"));
-        describe.setId("strip-describe");
-        describe.setOnAction(event -> desk.go(Place.SITE));
-        HBox none = new HBox(12, empty, describe);
-        none.setAlignment(Pos.CENTER_LEFT);
-        showWhen(none, () -> model.coveProperty().get() == null, model.coveProperty());
-        showWhen(describe, () -> noCoves(desk), model.coveProperty(), model.judgement());
-        HBox head = head(texts);
+        HBox head = withControls ? head() : new HBox(16, name(), new LargerView(model, texts).caption());
         showWhen(head, () -> model.coveProperty().get() != null, model.coveProperty());
-        getChildren().addAll(head, strip, none);
-        if (explained) {
-            getChildren().add(says);
-        }
+        getChildren().addAll(head, strip, none(desk));
     }
 
     /** What is pointed at, else what is looked at, in words. */
@@ -93,12 +80,20 @@ public final class StripView extends VBox {
         return desk.survey() != null && desk.survey().survey().coves().isEmpty();
     }
 
-    private Label empty(Texts texts) {
-        Label empty = new Label();
-        empty.setWrapText(true);
-        empty.textProperty().bind(Bindings.createStringBinding(() -> texts.get(model.judgement().getValue() == null ? "judging" : "no-coves"),
+    /** Where there is no cove to draw, what to do about it. */
+    private HBox none(Desk desk) {
+        Label why = new Label();
+        why.setWrapText(true);
+        why.textProperty().bind(Bindings.createStringBinding(() -> texts.get(model.judgement().getValue() == null ? "judging" : "no-coves"),
                 model.judgement()));
-        return empty;
+        Button describe = new Button(texts.get("no-coves.go"));
+        describe.setId("strip-describe");
+        describe.setOnAction(event -> desk.go(Place.SITE));
+        showWhen(describe, () -> noCoves(desk), model.coveProperty(), model.judgement());
+        HBox none = new HBox(12, why, describe);
+        none.setAlignment(Pos.CENTER_LEFT);
+        showWhen(none, () -> model.coveProperty().get() == null, model.coveProperty());
+        return none;
     }
 
     private static void showWhen(Region region, BooleanSupplier when, ObservableValue<?>... changes) {
@@ -106,21 +101,27 @@ public final class StripView extends VBox {
         region.visibleProperty().bind(region.managedProperty());
     }
 
-    private HBox head(Texts texts) {
-        Label name = new Label();
-        name.setId("strip-cove");
-        name.textProperty().bind(model.nameProperty());
-        name.setTextOverrun(OverrunStyle.ELLIPSIS);
-        name.getStyleClass().add("strip-cove");
-        name.setMinWidth(60);
-        HBox.setHgrow(name, Priority.ALWAYS);
-        name.setMaxWidth(Double.MAX_VALUE);
-        HBox head = new HBox(8, cove(texts, "before", false), cove(texts, "after", true), name, new LargerView(model, texts));
-        head.setAlignment(Pos.CENTER_LEFT);
+    private HBox head() {
+        VBox words = new VBox(2, name(), says);
+        words.setMinWidth(0);
+        HBox.setHgrow(words, Priority.ALWAYS);
+        HBox head = new HBox(8, cove("before", false), cove("after", true), words, new LargerView(model, texts));
+        head.setAlignment(Pos.TOP_LEFT);
         return head;
     }
 
-    private Button cove(Texts texts, String key, boolean onwards) {
+    private Label name() {
+        Label name = new Label();
+        name.setId("strip-cove");
+        name.textProperty().bind(model.nameProperty());
+        name.getStyleClass().add("strip-cove");
+        name.setMinWidth(0);
+        name.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(name, Priority.ALWAYS);
+        return name;
+    }
+
+    private Button cove(String key, boolean onwards) {
         Button button = new Button(texts.get(onwards ? "after" : "before"));
         button.setId("strip-cove-" + key);
         button.setAccessibleText(texts.get(onwards ? "after.says" : "before.says"));
@@ -132,6 +133,7 @@ public final class StripView extends VBox {
     }
 
     private void strip() {
+        strip.setMinHeight(USE_PREF_SIZE);
         strip.setId("strip-picture");
         strip.getStyleClass().add("strip-picture");
         strip.setFocusTraversable(true);
