@@ -104,6 +104,8 @@ class ArchitectureTest {
         gg.jte..                   | covewalk.report..                               | only the report has pages
         com.openhtmltopdf..        | covewalk.report..                               | only the report has pages
         org.apache.pdfbox..        | covewalk.report..                               | only the report has pages
+        org.apache.fontbox..       | covewalk.report..                               | only the report has pages
+        org.w3c.dom..              | covewalk.report..                               | the PDF is laid out from the page's own XML
         javafx..                   | covewalk.app..                                  | only screens know the screen
         atlantafx..                | covewalk.app..                                  | only screens know the screen
         """)
@@ -116,7 +118,8 @@ class ArchitectureTest {
     void noOtherLibraryIsUsed() {
         classes().should().onlyDependOnClassesThat().resideInAnyPackage("covewalk..", "java..", "picocli..", "com.fasterxml.jackson..",
                 "com.opencsv..", "org.apache.commons.math3..", "org.apache.commons.numbers..", "gg.jte..", "com.openhtmltopdf..", "org.apache.pdfbox..",
-                "javafx..", "atlantafx..")
+                "org.apache.fontbox..", "javax.xml.parsers..", "org.w3c.dom..", "org.xml.sax..",
+                                "javafx..", "atlantafx..")
                 .because("a library that nobody decided on has no licence note and no reason").check(code);
     }
 

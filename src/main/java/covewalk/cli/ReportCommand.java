@@ -1,13 +1,13 @@
 package covewalk.cli;
 
+import covewalk.report.Audit;
 import covewalk.report.Report;
 import covewalk.survey.file.ReadSurvey;
-import covewalk.verdict.Judgement;
+import covewalk.survey.file.SealRecord;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -17,7 +17,7 @@ import picocli.CommandLine.Option;
 /** {@code covewalk report SURVEY --out DIR}. */
 @Command(name = "report", mixinStandardHelpOptions = true, versionProvider = VersionOfBuild.class,
         header = "Writes the punch list of a survey.",
-        description = "Writes the punch list with its evidence: a page to print, a table and a JSON file. Seals the survey, so"
+        description = "Writes the punch list with its evidence: a PDF, a page for the browser, a table and a JSON file. Seals the survey, so"
                 + " that everybody can see later whether it was changed.",
         footer = {"", "The last line counts beyond, unsettled, within and not read. Exit code 0: all within; 1: something beyond;"
                 + " 2: could not be done; 3: nothing beyond, something unsettled or not read."})
@@ -31,6 +31,9 @@ final class ReportCommand implements Callable<Integer> {
     @Option(names = "--out", required = true, paramLabel = "DIR", converter = PathOption.class,
             description = "the folder to write into; it is made where it is missing")
     private Path out;
+
+    @Mixin
+    private PageOptions pages;
 
     @Mixin
     private CorrectDriftOption correctDrift;
@@ -48,9 +51,10 @@ final class ReportCommand implements Callable<Integer> {
         Judged judged = Judged.of(read, Optional.empty(), correctDrift.asked(), language.words(), terminal);
         makeOut();
         String seal = new Sealing(terminal).seal(survey.folder());
-        List<Path> written = write(judged, seal);
+        Report.Written written = write(new Audit(judged.judgement(), read.log(), read.warnings(), sealed(seal)));
         judged.warnings().print(terminal.err());
-        written.forEach(file -> terminal.out().println(Sentences.of("report.written", out.resolve(file.getFileName()).toString())));
+        written.noPdf().ifPresent(why -> terminal.err().println(Sentences.of("report.no-pdf", reason(why))));
+        written.files().forEach(file -> terminal.out().println(Sentences.of("report.written", out.resolve(file.getFileName()).toString())));
         if (!seal.isEmpty()) {
             terminal.out().println(Sentences.of("report.sealed", seal));
         }
@@ -73,9 +77,20 @@ final class ReportCommand implements Callable<Integer> {
         }
     }
 
-    private List<Path> write(Judged judged, String seal) throws Exception {
-        Judgement judgement = judged.judgement();
-        return Progress.during(Sentences.of("writing"), terminal,
-                () -> new Report(language.words()).write(judgement, judged.warnings().inWords(), seal, out));
+    /** Nothing where the survey could not be sealed, or was written to meanwhile. */
+    private Optional<SealRecord> sealed(String code) throws IOException {
+        return code.isEmpty() ? Optional.empty() : Optional.of(SealRecord.of(survey.folder())).filter(seal -> seal.code().equals(code));
+    }
+
+    private static String reason(Throwable why) {
+        if (why instanceof IOException disk) {
+            return FailureWords.reason(disk);
+        }
+        System.getLogger("covewalk").log(System.Logger.Level.DEBUG, "no PDF", why);
+        return Sentences.of(why instanceof OutOfMemoryError ? "report.no-pdf.memory" : "report.no-pdf.fault");
+    }
+
+    private Report.Written write(Audit audit) throws Exception {
+        return Progress.during(Sentences.of("writing"), terminal, () -> new Report(language.words(), pages.style()).write(audit, out));
     }
 }

@@ -1,7 +1,5 @@
 package covewalk.plot;
 
-import covewalk.colour.CctDuv;
-import covewalk.colour.ColourTemperature;
 import covewalk.colour.Covariance;
 import covewalk.colour.StepPlane;
 import covewalk.colour.UvPrime;
@@ -18,59 +16,67 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Steps from a cove's mean against position, in two lanes: along the Planckian locus (up is cooler) and across it (up is
- * greener). Each stretch is a line in a band of two standard uncertainties either way, each station a dot.
+ * Steps from the cove's target, or from its mean where it has none, against position, in two lanes: along the Planckian
+ * locus (up is cooler) and across it (up is greener). Each stretch is a line in a band of two standard uncertainties
+ * either way, each station a dot.
  */
 public final class Profile {
 
-    private static final double WIDTH = 180;
     private static final double HEIGHT = 44;
-    private static final double LEFT = 5;
+    private static final double LEFT = StripFrame.MARGIN_MM;
     private static final double LANE = 17;
 
     private final CoveMean mean;
     private final CoveJudgement cove;
+    private final Origin origin;
     private final LocusAxes axes;
+    private final StripFrame frame;
     private final Scale scale;
     private final Words words;
     private final double reach;
     private final List<Shape> shapes = new ArrayList<>();
 
-    private Profile(CoveJudgement cove, CoveMean mean, LocusAxes axes, Words words) {
+    private Profile(CoveJudgement cove, CoveMean mean, Origin origin, StepPlane plane, Words words, StripFrame frame) {
         this.cove = cove;
         this.mean = mean;
-        this.axes = axes;
+        this.origin = origin;
+        this.axes = new LocusAxes(plane, origin.colour(), origin.white());
         this.words = words;
-        this.scale = new Scale(cove.cove().lengthM(), LEFT, WIDTH - 2 * LEFT);
+        this.frame = frame;
+        this.scale = frame.scale();
         this.reach = Math.max(1, Math.ceil(farthest()));
     }
 
     /**
      * @param plane in which the cove's steps are counted
-     * @return empty where nothing was read, or where the cove's mean has no CCT
+     * @return empty where nothing was read, or where neither target nor mean has a CCT
      */
     public static Optional<Picture> of(CoveJudgement cove, StepPlane plane, Words words) {
+        return of(cove, plane, words, StripFrame.page(cove.cove()));
+    }
+
+    /** @param frame of the strip that it belongs to; it always shows the whole cove */
+    public static Optional<Picture> of(CoveJudgement cove, StepPlane plane, Words words, StripFrame frame) {
         CoveMean mean = new CoveMean(cove);
-        if (mean.stretches().isEmpty() || !(ColourTemperature.of(mean.colour()) instanceof CctDuv white)) {
-            return Optional.empty();
-        }
-        Profile profile = new Profile(cove, mean, new LocusAxes(plane, mean.colour(), white), words);
-        return Optional.of(profile.picture());
+        return Origin.of(cove.cove(), mean).map(origin -> new Profile(cove, mean, origin, plane, words, frame).picture());
     }
 
     private Picture picture() {
         String steps = words.numbers().plain(reach, 0);
-        lane(4 + LANE / 2, true, words.text("profile.along", steps));
-        lane(HEIGHT - 0.5 - LANE / 2, false, words.text("profile.across", steps));
-        return new Picture(WIDTH, HEIGHT, words.text("profile.says", Shortened.of(cove.cove().id(), 40)), shapes);
+        String from = words.text(origin.key("profile.from."));
+        lane(4 + LANE / 2, true, words.text(frame.low() ? "profile.along.low" : "profile.along", from, steps));
+        lane(HEIGHT - 0.5 - LANE / 2, false, words.text(frame.low() ? "profile.across.low" : "profile.across", from, steps));
+        return new Picture(frame.widthMm(), HEIGHT, words.text("profile.says", Shortened.of(cove.cove().id(), 40), from), shapes);
     }
 
     private void lane(double middle, boolean along, String caption) {
         text(LEFT, middle - LANE / 2 - 1, caption);
-        line(LEFT, middle, scale.right(), middle, 0.15);
+        line(LEFT, middle, scale.right(), middle, origin.isTarget() ? 0.4 : 0.15);
+        number(middle, "0");
         for (int sign : new int[] {-1, 1}) {
             double y = middle - sign * LANE / 2;
             line(LEFT, y, scale.right(), y, 0.1);
+            number(y, (sign > 0 ? "+" : "\u2212") + words.numbers().plain(reach, 0));
         }
         mean.stretches().forEach(stretch -> stretch(stretch, middle, along));
     }
@@ -109,6 +115,10 @@ public final class Profile {
 
     private void line(double x1, double y1, double x2, double y2, double width) {
         shapes.add(new Shape.Line(x1, y1, x2, y2, width, Ink.WEAK, ""));
+    }
+
+    private void number(double y, String number) {
+        shapes.add(new Shape.Text(LEFT - 0.6, y + 0.8, 2.2, Anchor.END, number, Ink.WEAK));
     }
 
     private void text(double x, double y, String text) {

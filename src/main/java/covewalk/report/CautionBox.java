@@ -5,19 +5,25 @@ import covewalk.words.CautionWords;
 import covewalk.words.Words;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The cautions of a page, by where the danger lies; the label of a fact is the sentence, its text the source. */
 record CautionBox(String headLine, List<Group> groups) {
 
-    /** Cautions of one kind. */
-    record Group(String name, List<Fact> cautions) {
+    /**
+     * Cautions of one kind.
+     *
+     * @param sources of them, in their order
+     */
+    record Group(String name, List<String> cautions, String sources) {
     }
 
     static CautionBox of(Words words) {
         CautionWords cautions = new CautionWords(words);
         return new CautionBox(cautions.headLine(), Arrays.stream(Caution.Group.values())
-                .map(group -> new Group(cautions.group(group), cautions.of(group).stream()
-                        .map(caution -> new Fact(cautions.sentence(caution), cautions.source(caution))).toList()))
+                .map(group -> new Group(cautions.group(group), cautions.of(group).stream().map(cautions::sentence).toList(),
+                        words.text("page.sources", cautions.of(group).stream().map(cautions::source).distinct()
+                                .collect(Collectors.joining("; ")))))
                 .toList());
     }
 }

@@ -3,32 +3,33 @@ package covewalk.report;
 import covewalk.plot.Svg;
 import covewalk.plot.VerdictMark;
 import covewalk.survey.Limits;
+import covewalk.survey.Reel;
 import covewalk.verdict.Fault;
 import covewalk.verdict.claim.Allowances;
 import covewalk.words.ClaimWords;
 import covewalk.words.LabelRow;
 import covewalk.words.NoteWords;
 import covewalk.words.ReelWords;
-import covewalk.words.RuleWords;
 import covewalk.words.Shortened;
 import covewalk.words.Words;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * A punch item as it is printed.
+ * One item as it is printed.
  *
  * @param mark SVG of the verdict's mark
- * @param where cove, datum, range, height and feed
+ * @param where range and feed
  * @param measured figures
  * @param todo what is suspected, what to check first, what to do
  * @param reels names over the label columns
- * @param claims what the makers' claims allow; may be empty
+ * @param notes what the makers' claims allow, and what bears on this verdict
+ * @param caution for touching wiring; empty where nobody has to
  */
-record ItemPage(int number, String mark, String verdict, String place, String priority, String priorityReason,
-                List<String> where, List<Fact> measured, List<Fact> todo, List<String> reels, List<LabelRow> labels,
-                String claims, List<String> notes, List<String> cautions) {
+record ItemPage(int number, String mark, String verdict, String place, String priority, List<String> where, List<Fact> measured,
+                List<Fact> todo, List<String> reels, List<LabelRow> labels, List<String> notes, String caution) {
 
     /** Makes items for a page. */
     static final class Maker {
@@ -37,47 +38,53 @@ record ItemPage(int number, String mark, String verdict, String place, String pr
 
         private final Words words;
         private final PunchWords punch;
+        private final Limits limits;
+        private final CommonReels common;
         private final ReelWords reelWords;
-        private final RuleWords rules;
         private final NoteWords notes;
 
-        Maker(Words words) {
+        Maker(Words words, PunchWords punch, PunchList list) {
             this.words = words;
-            this.punch = new PunchWords(words);
+            this.punch = punch;
+            this.limits = list.judgement().survey().limits();
+            this.common = new CommonReels(list.items());
             this.reelWords = new ReelWords(words);
-            this.rules = new RuleWords(words);
             this.notes = new NoteWords(words);
         }
 
-        ItemPage item(PunchItem item, Limits limits) {
+        ItemPage item(PunchItem item) {
             Fault fault = item.fault();
             return new ItemPage(item.number(), Svg.of(VerdictMark.of(fault.verdict(), Optional.of(fault.difference())).picture(words)),
-                    words.verdict(fault.verdict()), punch.place(item), punch.priority(item), punch.priorityReason(item),
-                    where(item), measured(fault, limits), todo(fault), item.reels().stream().map(reel -> Shortened.of(reel.id(), LONGEST)).toList(),
-                    labels(item), claims(item, limits), notes(item), punch.cautions(item));
+                    words.verdict(fault.verdict()), punch.place(item),
+                    words.text("item.priority", punch.priority(item), punch.priorityReason(item)),
+                    Stream.of(punch.range(item), punch.feed(item)).filter(part -> !part.isEmpty()).toList(), measured(item),
+                    todo(item), item.reels().stream().map(reel -> Shortened.of(reel.id(), LONGEST)).toList(), labels(item),
+                    notes(item), item.touchesWiring() ? words.text("item.caution.electrical") : "");
         }
 
         private List<String> notes(PunchItem item) {
-            List<String> also = item.alike().isEmpty() ? List.of() : List.of(punch.standsFor(item));
-            return Stream.concat(also.stream(), notes.sentences(item.fault().notes()).stream()).toList();
+            return Stream.of(Stream.of(punch.standsFor(item), claims(item)), notes.sentences(item.fault().notes()).stream())
+                    .flatMap(part -> part).filter(note -> !note.isEmpty()).toList();
         }
 
-        private List<String> where(PunchItem item) {
-            return Stream.of(punch.cove(item.cove()), words.text("item.datum", punch.datum(item.cove())),
-                    punch.range(item), punch.height(item.cove()), punch.feed(item))
-                    .filter(part -> !part.isEmpty()).toList();
-        }
-
-        private List<Fact> measured(Fault fault, Limits limits) {
+        private List<Fact> measured(PunchItem item) {
+            Fault fault = item.fault();
             return List.of(fact("difference", punch.measured(fault)),
-                    fact("limit", words.text("item.limit.steps", words.numbers().plain(fault.limitSteps(), 2), rules.setBy(limits))),
+                    fact("limit", words.text("item.limit.steps", words.numbers().plain(fault.limitSteps(), 2))),
                     fact("towards", punch.towards(fault)), fact("lux", punch.luxRatio(fault)),
                     fact("confidence", punch.confidence(fault)));
         }
 
-        private List<Fact> todo(Fault fault) {
+        private List<Fact> todo(PunchItem item) {
+            Fault fault = item.fault();
+            String what = common.of(item).map(reel -> words.text("item.common-reel", Shortened.of(reel, LONGEST), numbers(common.at(reel)))
+                    + " " + punch.toDo(fault)).orElseGet(() -> punch.toDo(fault));
             return List.of(fact("suspected", words.suspicion(fault.hint())), fact("check", words.checkFirst(fault.hint())),
-                    fact("do", punch.toDo(fault)));
+                    fact("do", what));
+        }
+
+        private String numbers(List<PunchItem> items) {
+            return items.stream().map(item -> words.numbers().fixed(item.number(), 0)).collect(Collectors.joining(", "));
         }
 
         private Fact fact(String label, String text) {
@@ -88,12 +95,13 @@ record ItemPage(int number, String mark, String verdict, String place, String pr
             if (item.before().isEmpty()) {
                 return List.of();
             }
-            return reelWords.sideBySide(item.before().get(), item.after().orElse(item.before().get())).stream()
+            Reel before = item.before().get();
+            return reelWords.sideBySide(before, item.after().orElse(before)).stream()
                     .map(row -> new LabelRow(row.field(), Shortened.of(row.before(), LONGEST), Shortened.of(row.after(), LONGEST),
                             row.differs())).toList();
         }
 
-        private String claims(PunchItem item, Limits limits) {
+        private String claims(PunchItem item) {
             return Allowances.between(item.reels(), limits.stepRule()).map(allowance -> new ClaimWords(words).allowance(allowance,
                     item.fault().difference().steps(), item.fault().limitSteps())).orElse("");
         }

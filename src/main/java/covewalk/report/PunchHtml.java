@@ -1,31 +1,41 @@
 package covewalk.report;
 
-import covewalk.words.Words;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
-import gg.jte.output.StringOutput;
+import gg.jte.output.WriterOutput;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.Map;
 
-/** The punch list as one page of HTML that needs nothing else: no script, no style sheet or picture from elsewhere. */
+/** The report as a page of HTML that needs nothing else: no script, no style sheet, picture or font from elsewhere. */
 final class PunchHtml {
 
-    private final Words words;
     private final TemplateEngine pages = TemplateEngine.createPrecompiled(null, ContentType.Html, null, "covewalk.report");
+    private final String css = css();
 
-    PunchHtml(Words words) {
-        this.words = words;
+    /** The whole of it, for a browser. */
+    void write(Page page, Writer out) {
+        write(page, Sheets.all(page), page.head().css(), out);
     }
 
-    String of(PunchList list, List<String> warnings, String sealCode) {
-        StringOutput out = new StringOutput();
-        Map<String, Object> parts = Map.of("page", Page.of(list, warnings, sealCode, words), "css", css());
-        pages.render("punchList.jte", parts, out);
-        return legible(out.toString());
+    /** A run of its pages, for the maker of the PDF, which heads each page itself. */
+    String of(Page page, Sheets sheets) {
+        StringWriter out = new StringWriter();
+        write(page, sheets, "", out);
+        return out.toString();
+    }
+
+    private void write(Page page, Sheets sheets, String headCss, Writer out) {
+        String style = "@page { size: " + page.style().paper().code() + "; }\n" + css + headCss;
+        try (Writer legible = new LegibleWriter(out)) {
+            pages.render("punchList.jte", Map.of("page", page, "sheets", sheets, "css", style), new WriterOutput(legible));
+        } catch (IOException unwritten) {
+            throw new UncheckedIOException(unwritten);
+        }
     }
 
     private static String css() {
@@ -34,17 +44,5 @@ final class PunchHtml {
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
-    }
-
-    /** Leaves out what HTML and XML do not allow, and what would turn the reading direction of the sentences around it. */
-    private static String legible(String html) {
-        StringBuilder legible = new StringBuilder(html.length());
-        html.codePoints().filter(c -> (c >= ' ' && c != 0x7F || c == '\n' || c == '\t') && !turns(c)
-                && (c & 0xFFFE) != 0xFFFE && !(c >= 0xD800 && c <= 0xDFFF) && !(c > 0x7F && c < 0xA0)).forEach(legible::appendCodePoint);
-        return legible.toString();
-    }
-
-    private static boolean turns(int c) {
-        return c >= 0x202A && c <= 0x202E || c >= 0x2066 && c <= 0x2069;
     }
 }

@@ -21,21 +21,46 @@ public final class PunchWords {
 
     private final Words words;
     private final Numbers numbers;
+    private final Lengths lengths;
 
+    /** Positions in metres first, as in the files. */
     public PunchWords(Words words) {
-        this.words = words;
-        this.numbers = words.numbers();
+        this(words, LengthUnit.M);
     }
 
-    /** As "Joint at 5.00 m (16 ft 4 3/4 in)". */
+    public PunchWords(Words words, LengthUnit first) {
+        this.words = words;
+        this.numbers = words.numbers();
+        this.lengths = new Lengths(numbers, first);
+    }
+
+    Lengths lengths() {
+        return lengths;
+    }
+
+    /** As "Joint at 5.00 m (16 ft 4 3/4 in)"; a fault along a reel by both its ends. */
     String place(PunchItem item) {
         Fault fault = item.fault();
         if (!item.alike().isEmpty()) {
             return words.text("item.place.off-target.more", numbers.fixed(item.alike().size() + 1, 0),
-                    numbers.metres(fault.positionM()), numbers.feetInches(fault.positionM()));
+                    lengths.first(fault.positionM()), lengths.second(fault.positionM()));
         }
-        return words.text("item.place." + fault.kind().code(), numbers.metres(fault.positionM()),
-                numbers.feetInches(fault.positionM()));
+        String key = "item.place." + fault.kind().code();
+        if (isLength(fault)) {
+            return words.text(key, words.text("item.from-to", lengths.first(fault.fromM(), fault.toM())),
+                    words.text("item.from-to", lengths.second(fault.fromM(), fault.toM())));
+        }
+        return words.text(key, lengths.first(fault.positionM()), lengths.second(fault.positionM()));
+    }
+
+    /** As "5.00 m", or "15.00 to 20.00 m" for what lies along a reel. */
+    String placeInShort(PunchItem item) {
+        Fault fault = item.fault();
+        return isLength(fault) ? words.text("item.from-to", lengths.first(item.fromM(), item.toM())) : lengths.first(fault.positionM());
+    }
+
+    private static boolean isLength(Fault fault) {
+        return fault.kind() == FaultKind.DRIFT || fault.kind() == FaultKind.OFF_TARGET;
     }
 
     String datum(Cove cove) {
@@ -49,11 +74,11 @@ public final class PunchWords {
                 : words.text("item.cove", id, Shortened.of(cove.place(), LONGEST_NAME));
     }
 
-    /** Where it may lie, for what has a range; else nothing. */
+    /** Where it may lie, for what is not known to a point; else nothing. */
     String range(PunchItem item) {
-        return item.toM() - item.fromM() < 0.005 ? ""
-                : words.text("item.range", numbers.fixed(item.fromM(), 2), numbers.metres(item.toM()),
-                        numbers.feetInches(item.fromM()), numbers.feetInches(item.toM()));
+        boolean known = item.toM() - item.fromM() < 0.005 || isLength(item.fault()) && item.alike().isEmpty();
+        return known ? "" : words.text("item.range", words.text("item.from-to", lengths.first(item.fromM(), item.toM())),
+                words.text("item.from-to", lengths.second(item.fromM(), item.toM())));
     }
 
     /** The other lengths that an item stands for, with their reels and steps; nothing where it stands for itself. */
@@ -101,13 +126,26 @@ public final class PunchWords {
                 : words.count(oneSided ? "settle.here" : "settle.readings", readings));
     }
 
+    /** The same in a few words, for a list. */
+    String toDoInShort(Fault fault) {
+        return switch (Priority.of(fault)) {
+            case FIRST, NEXT -> words.text("item.short." + fault.kind().code());
+            case READ_AGAIN -> fault.verdict() == Verdict.BEYOND ? words.text("item.short." + fault.kind().code())
+                    : words.text("item.short.read-again", words.toSettleInShort(fault.settle(), fault.verdict()));
+            case AGREE -> words.text("item.short.agree");
+        };
+    }
+
     String priority(PunchItem item) {
         return words.text("priority." + item.priority().code());
     }
 
     String priorityReason(PunchItem item) {
-        return words.text("priority." + item.priority().code() + ".why",
-                numbers.fixed(item.fault().difference().steps() / item.fault().limitSteps(), 1));
+        return words.text("priority." + item.priority().code() + ".why", timesTheLimit(item));
+    }
+
+    String timesTheLimit(PunchItem item) {
+        return numbers.fixed(item.fault().difference().steps() / item.fault().limitSteps(), 1);
     }
 
     public String height(Cove cove) {
@@ -115,7 +153,7 @@ public final class PunchWords {
             return words.text("item.height-unknown");
         }
         double height = cove.heightM().getAsDouble();
-        return words.text("item.height", numbers.metres(height), numbers.feetInches(Math.max(0, height)));
+        return words.text("item.height", lengths.first(Math.max(0, height)), lengths.second(Math.max(0, height)));
     }
 
     public String feed(PunchItem item) {
@@ -128,7 +166,7 @@ public final class PunchWords {
     }
 
     private String feed(Feed feed) {
-        return words.text("item.feed", numbers.metres(feed.atM()), noted(feed.driver()), noted(feed.circuit()));
+        return words.text("item.feed", lengths.first(feed.atM()), noted(feed.driver()), noted(feed.circuit()));
     }
 
     private String noted(String text) {
@@ -139,12 +177,17 @@ public final class PunchWords {
     public List<String> cautions(PunchItem item) {
         List<String> cautions = new ArrayList<>();
         if (item.atHeight()) {
-            cautions.add(words.text(item.cove().heightM().isEmpty() ? "item.caution.unknown-height" : "item.caution.height"));
+            cautions.add(heightCaution(item.cove()));
         }
         if (item.touchesWiring()) {
             cautions.add(words.text("item.caution.electrical"));
         }
         return cautions;
+    }
+
+    /** For a place that one cannot reach from the floor, as far as is known. */
+    String heightCaution(Cove cove) {
+        return words.text(cove.heightM().isEmpty() ? "item.caution.unknown-height" : "item.caution.height");
     }
 
     /** As "Meter name, serial 123, calibration due 2027-03-01". */

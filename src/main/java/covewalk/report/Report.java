@@ -1,8 +1,14 @@
 package covewalk.report;
 
-import covewalk.verdict.Judgement;
+import covewalk.survey.Problem;
 import covewalk.words.Words;
+import java.io.BufferedOutputStream;
+import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,51 +16,118 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
-/** Writes a report: the punch list as a page to print, as a table and as data. */
+/** Writes a report: the punch list as a page for the browser, as a PDF to print, as a table and as data. */
 public final class Report {
 
-    private final Words words;
+    private static final String PDF = "punch-list.pdf";
 
-    public Report(Words words) {
+    private final Words words;
+    private final PageStyle style;
+
+    public Report(Words words, PageStyle style) {
         this.words = words;
+        this.style = style;
     }
 
     /**
-     * Writes the files of the report. All are made before any is written, and each replaces an earlier one as a whole.
+     * What was written.
      *
-     * @param warnings on the survey, in words, one sentence each
-     * @param sealCode the code to print beside a signature; empty where the survey is not sealed
-     * @param outDir the folder to write to; made where it is missing
-     * @return the files written
+     * @param files in the order in which they were made
+     * @param noPdf why there is no PDF; empty where there is one
      */
-    public List<Path> write(Judgement judgement, List<String> warnings, String sealCode, Path outDir) throws IOException {
+    public record Written(List<Path> files, Optional<Throwable> noPdf) {
+        public Written {
+            files = List.copyOf(files);
+        }
+    }
+
+    private interface Part {
+        void writeTo(OutputStream out) throws IOException;
+    }
+
+    /**
+     * Writes the files of the report. Each replaces an earlier one as a whole, once all that matter are made; where the
+     * PDF cannot be made the others are written all the same, and an earlier PDF is taken away.
+     *
+     * @param outDir the folder to write to; made where it is missing
+     */
+    public Written write(Audit audit, Path outDir) throws IOException {
         Files.createDirectories(outDir);
-        List<Path> written = new ArrayList<>();
-        for (Map.Entry<String, String> file : files(judgement, warnings, sealCode).entrySet()) {
-            written.add(replace(outDir.resolve(file.getKey()), file.getValue()));
-        }
-        return written;
-    }
-
-    /** The report's files by name, without writing them. */
-    Map<String, String> files(Judgement judgement, List<String> warnings, String sealCode) {
-        PunchList list = PunchList.of(judgement);
-        Map<String, String> files = new LinkedHashMap<>();
-        files.put("punch-list.html", new PunchHtml(words).of(list, warnings, sealCode));
-        files.put("punch-list.csv", new PunchCsv(words).of(list));
-        files.put("punch-list.json", new PunchJson(words).of(list, warnings, sealCode));
-        return files;
-    }
-
-    private static Path replace(Path file, String text) throws IOException {
-        Path half = file.resolveSibling("." + file.getFileName() + ".part");
+        Map<Path, Path> halves = new LinkedHashMap<>();
         try {
-            Files.write(half, text.getBytes(StandardCharsets.UTF_8));
-            return Files.move(half, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            for (Map.Entry<String, Part> part : parts(audit).entrySet()) {
+                half(outDir, part.getKey(), part.getValue(), halves);
+            }
+            Optional<Throwable> noPdf = pdf(audit, outDir, halves);
+            List<Path> written = new ArrayList<>();
+            for (Map.Entry<Path, Path> half : halves.entrySet()) {
+                written.add(Files.move(half.getKey(), half.getValue(), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING));
+            }
+            return new Written(written, noPdf);
         } finally {
-            Files.deleteIfExists(half);
+            for (Path half : halves.keySet()) {
+                Files.deleteIfExists(half);
+            }
         }
+    }
+
+    private Map<String, Part> parts(Audit audit) {
+        PunchList list = PunchList.of(audit.judgement());
+        List<String> warnings = audit.warnings().stream().map(Report::inFull).toList();
+        Map<String, Part> parts = new LinkedHashMap<>();
+        parts.put("punch-list.html", out -> html(page(list, audit), out));
+        parts.put("punch-list.csv", out -> out.write(bytes(new PunchCsv(words).of(list))));
+        parts.put("punch-list.json", out -> out.write(bytes(new PunchJson(words).of(list, warnings, audit.sealCode()))));
+        return parts;
+    }
+
+    /** The pages of a report, in words. */
+    Page page(PunchList list, Audit audit) {
+        return Page.of(list, audit, style, words);
+    }
+
+    private static String inFull(Problem warning) {
+        return warning.inFull(Locale.ROOT);
+    }
+
+    private static void html(Page page, OutputStream out) throws IOException {
+        try (Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8))) {
+            new PunchHtml().write(page, writer);
+        } catch (UncheckedIOException unwritten) {
+            throw unwritten.getCause();
+        }
+    }
+
+    /** Whatever the PDF's library stumbles over, a missing part of Java or too little memory, the other files are worth having. */
+    private Optional<Throwable> pdf(Audit audit, Path outDir, Map<Path, Path> halves) throws IOException {
+        try {
+            half(outDir, PDF, out -> new PunchPdf().write(page(PunchList.of(audit.judgement()), audit), out), halves);
+            return Optional.empty();
+        } catch (IOException | RuntimeException | LinkageError | OutOfMemoryError noPdf) {
+            Files.deleteIfExists(unfinished(outDir, PDF));
+            halves.remove(unfinished(outDir, PDF));
+            Files.deleteIfExists(outDir.resolve(PDF));
+            return Optional.of(noPdf);
+        }
+    }
+
+    private static void half(Path outDir, String name, Part part, Map<Path, Path> halves) throws IOException {
+        Path half = unfinished(outDir, name);
+        halves.put(half, outDir.resolve(name));
+        try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(half))) {
+            part.writeTo(out);
+        }
+    }
+
+    private static Path unfinished(Path outDir, String name) {
+        return outDir.resolve("." + name + ".part");
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import covewalk.words.Words;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -15,35 +16,35 @@ import org.junit.jupiter.api.io.TempDir;
 
 class ReportTest {
 
-    private final Report report = new Report(Words.english());
+    private final Report report = new Report(Words.english(), PageStyle.USUAL);
 
     @TempDir
     Path folder;
 
     @Test
     void writesItsFilesAndNothingElse() throws IOException {
-        List<Path> written = report.write(Sample.judgement(), List.of(), "", folder.resolve("new/out"));
-        assertEquals(List.of("punch-list.html", "punch-list.csv", "punch-list.json"),
+        List<Path> written = report.write(Pages.audit(Sample.judgement(), ""), folder.resolve("new/out")).files();
+        assertEquals(List.of("punch-list.html", "punch-list.csv", "punch-list.json", "punch-list.pdf"),
                 written.stream().map(file -> file.getFileName().toString()).toList());
         try (Stream<Path> files = Files.list(folder.resolve("new/out"))) {
-            assertEquals(3, files.count(), "no half-written file is left");
+            assertEquals(4, files.count(), "no half-written file is left");
         }
     }
 
     @Test
     void replacesAnEarlierReport() throws IOException {
         Files.writeString(folder.resolve("punch-list.csv"), "an earlier report");
-        report.write(Sample.judgement(), List.of(), "", folder);
+        report.write(Pages.audit(Sample.judgement(), ""), folder);
         assertFalse(Files.readString(folder.resolve("punch-list.csv")).contains("an earlier report"));
     }
 
     @Test
     void theSameSurveyGivesTheSameBytesWhereverItGoes() throws IOException {
-        List<Path> here = report.write(Sample.judgement(), List.of("w"), "7F3K", folder.resolve("here"));
-        List<Path> there = report.write(Sample.judgement(), List.of("w"), "7F3K", folder.resolve("there"));
+        List<Path> here = report.write(Pages.audit(Sample.judgement(), "7F3K"), folder.resolve("here")).files();
+        List<Path> there = report.write(Pages.audit(Sample.judgement(), "7F3K"), folder.resolve("there")).files();
         for (int i = 0; i < here.size(); i++) {
             assertArrayEquals(Files.readAllBytes(here.get(i)), Files.readAllBytes(there.get(i)));
-            assertFalse(Files.readString(here.get(i)).contains(folder.toString()));
+            assertFalse(Files.readString(here.get(i), StandardCharsets.ISO_8859_1).contains(folder.toString()));
         }
     }
 

@@ -39,9 +39,9 @@ class EveryLanguageTest {
 
     /** Nothing but slots, names and symbols: the same in every language. */
     private static final Set<String> ALIKE = Set.of("limit.both", "reel.label", "reel.field.gtin", "strip.datum", "strip.metres",
-            "strip.fault", "strip.fault-label", "table.range", "settle.short.none", "page.site", "page.count", "cove.column.u",
+            "strip.fault", "strip.fault-label", "table.range", "settle.short.none", "page.head", "page.count", "cove.column.u",
             "cove.column.v", "cove.column.cct", "cove.column.duv", "claim.centre.nominal", "claim.open", "explain.temperature",
-            "caution.two-sides.source");
+            "caution.two-sides.source", "cove.column.lx", "readings.column.lux", "seal.column.sha", "warning.at");
 
     /** Shorter texts may end in the point of an abbreviation. */
     private static final int ABBREVIATION = 12;

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import covewalk.colour.StepRule;
 import covewalk.survey.Limits.ErrorPer;
 import covewalk.survey.Purpose;
+import covewalk.survey.Role;
 import covewalk.verdict.Budget;
 import covewalk.verdict.FaultKind;
 import covewalk.verdict.Hint;
@@ -53,7 +54,10 @@ class SentencesTest {
             Map.entry("rule.steps.", codes(StepRule.values())), Map.entry("purpose.", codes(Purpose.values())),
             Map.entry("caution.", codes(Caution.values())), Map.entry("caution.group.", codes(Caution.Group.values())),
             Map.entry("item.place.", codes(FaultKind.values())), Map.entry("item.towards.", codes(FaultKind.values())),
-            Map.entry("item.do.", codes(FaultKind.values())),
+            Map.entry("item.do.", codes(FaultKind.values())), Map.entry("item.short.", codes(FaultKind.values())),
+            Map.entry("readings.role.", codes(Role.values(), Role.WALK)), Map.entry("profile.from.", Set.of("target", "mean")),
+            Map.entry("uv.", Set.of("target", "mean")), Map.entry("uv.says.", Set.of("target", "mean")),
+            Map.entry("uv.legend.", Set.of("target", "mean")),
             Map.entry("explain.difference.", codes(FaultKind.values())), Map.entry("explain.part.", codes(Budget.Part.values())),
             Map.entry("explain.of.", codes(Budget.Of.values())), Map.entry("explain.source.", codes(Budget.Source.values())),
             Map.entry("claim.verdict.", codes(ClaimVerdict.values())), Map.entry("claim.class.", codes(ClaimVerdict.values())),

@@ -5,6 +5,7 @@ import covewalk.app.strip.Finding;
 import covewalk.app.strip.FindingWords;
 import covewalk.app.text.Texts;
 import covewalk.report.Explanation;
+import covewalk.report.LengthUnit;
 import covewalk.report.PunchItem;
 import covewalk.report.PunchWords;
 import covewalk.survey.Cove;
@@ -36,12 +37,14 @@ final class CardWords {
     private final Words words;
     private final Numbers numbers;
     private final FindingWords findings;
+    private final PunchWords punch;
 
     CardWords(Texts texts, boolean feet) {
         this.texts = texts;
         this.words = texts.words();
         this.numbers = texts.numbers();
         this.findings = new FindingWords(texts, feet);
+        this.punch = new PunchWords(words, feet ? LengthUnit.FT : LengthUnit.M);
     }
 
     Card card(Finding finding, Judgement judgement) {
@@ -70,9 +73,8 @@ final class CardWords {
     private List<String> where(Finding finding, List<Reel> reels) {
         Cove cove = finding.cove().cove();
         String named = cove.place().isBlank() ? words.text("item.cove.unnamed", cove.id()) : words.text("item.cove", cove.id(), cove.place());
-        String range = finding.toM() - finding.fromM() < 0.005 ? ""
+        String range = finding.spreads() || finding.toM() - finding.fromM() < 0.005 ? ""
                 : texts.get("range", findings.lengths().both(finding.fromM()), findings.lengths().both(finding.toM()));
-        PunchWords punch = new PunchWords(words);
         return Stream.of(named, words.text("item.datum", cove.datum().isBlank() ? words.text("place.no-datum") : cove.datum()), range,
                 punch.height(cove), item(finding, reels).map(punch::feed).orElse("")).filter(text -> !text.isEmpty()).toList();
     }
@@ -115,7 +117,7 @@ final class CardWords {
         List<Line> lines = new ArrayList<>();
         add(lines, "check", words.checkFirst(fault.hint()));
         add(lines, "suspected", words.suspicion(fault.hint()));
-        add(lines, "do", new PunchWords(words).toDo(fault));
+        add(lines, "do", punch.toDo(fault));
         return lines;
     }
 
@@ -136,6 +138,6 @@ final class CardWords {
     }
 
     private List<String> cautions(Finding finding, List<Reel> reels) {
-        return item(finding, reels).map(new PunchWords(words)::cautions).orElse(List.of());
+        return item(finding, reels).map(punch::cautions).orElse(List.of());
     }
 }

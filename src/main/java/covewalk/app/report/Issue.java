@@ -2,16 +2,16 @@ package covewalk.app.report;
 
 import covewalk.app.open.DiskWork;
 import covewalk.app.text.Texts;
+import covewalk.report.Audit;
 import covewalk.report.Report;
-import covewalk.survey.Problem;
 import covewalk.survey.file.DiskWords;
 import covewalk.survey.file.Outcome;
 import covewalk.survey.file.ReadSurvey;
 import covewalk.survey.file.ReadingLog;
 import covewalk.survey.file.Seal;
+import covewalk.survey.file.SealRecord;
 import covewalk.survey.file.SurveyFolder;
 import covewalk.verdict.Judgement;
-import covewalk.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,6 +21,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 
 /**
  * Seals a survey and writes its report, while nobody else writes in the folder. What goes wrong where the report is to go
@@ -46,6 +48,8 @@ final class Issue implements DiskWork<Issue.Ended> {
      */
     record Ended(Optional<Issued> issued, String why) {
     }
+
+    private static final Logger LOG = Logger.getLogger("covewalk.app");
 
     private final Path survey;
     private final Judgement judgement;
@@ -83,7 +87,7 @@ final class Issue implements DiskWork<Issue.Ended> {
         List<String> toKnow = new ArrayList<>();
         String seal = seal(toKnow);
         told.accept(Step.WRITING);
-        return write(read.warnings(), seal, toKnow);
+        return write(read, seal, toKnow);
     }
 
     /** Before the survey is sealed: a seal is for a report that was issued. */
@@ -114,14 +118,25 @@ final class Issue implements DiskWork<Issue.Ended> {
         }
     }
 
-    private Ended write(List<Problem> warnings, String seal, List<String> toKnow) {
-        Words words = choices.language().words();
+    private Ended write(ReadSurvey read, String seal, List<String> toKnow) {
         try {
-            List<Path> files = new Report(words).write(judgement, warnings.stream().map(warning -> warning.inFull(Locale.ROOT)).toList(),
-                    seal, choices.folder());
-            return new Ended(Optional.of(new Issued(files, seal, toKnow)), "");
+            Report.Written written = new Report(choices.language().words(), choices.style())
+                    .write(new Audit(judgement, read.log(), read.warnings(), sealed(seal)), choices.folder());
+            written.noPdf().ifPresent(why -> toKnow.add(texts.get("no-pdf", reason(why))));
+            return new Ended(Optional.of(new Issued(written.files(), seal, toKnow)), "");
         } catch (IOException failed) {
             return new Ended(Optional.empty(), texts.get("folder.failed", DiskWords.reason(failed)));
         }
+    }
+
+    /** Nothing where the survey could not be sealed, or was written to meanwhile. */
+    private Optional<SealRecord> sealed(String code) throws IOException {
+        return code.isEmpty() ? Optional.empty() : Optional.of(SealRecord.of(survey)).filter(seal -> seal.code().equals(code));
+    }
+
+    private String reason(Throwable why) {
+        LOG.log(Level.FINE, "no PDF", why);
+        return why instanceof IOException disk ? DiskWords.reason(disk)
+                : texts.get(why instanceof OutOfMemoryError ? "no-pdf.memory" : "no-pdf.fault");
     }
 }

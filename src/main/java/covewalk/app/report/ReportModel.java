@@ -3,6 +3,9 @@ package covewalk.app.report;
 import covewalk.app.desk.Desk;
 import covewalk.app.open.OpenSurvey;
 import covewalk.app.text.Texts;
+import covewalk.report.LengthUnit;
+import covewalk.report.PageStyle;
+import covewalk.report.Paper;
 import covewalk.survey.Problem;
 import covewalk.survey.file.Outcome;
 import covewalk.verdict.Judgement;
@@ -13,7 +16,6 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Collectors;
 import javafx.beans.InvalidationListener;
-import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -23,7 +25,6 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
@@ -35,7 +36,7 @@ final class ReportModel {
     private final Texts texts;
     private final ObjectProperty<Language> language;
     private final ObjectProperty<Paper> paper = new SimpleObjectProperty<>(Paper.A4);
-    private final BooleanProperty feet;
+    private final ObjectProperty<LengthUnit> lengths;
     private final StringProperty folder = new SimpleStringProperty("");
     private final ReadOnlyObjectWrapper<Contents> contents = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyStringWrapper whyNot = new ReadOnlyStringWrapper("");
@@ -52,7 +53,7 @@ final class ReportModel {
         this.desk = desk;
         this.texts = desk.texts(ReportModel.class);
         language = new SimpleObjectProperty<>(Language.of(texts.locale().getLanguage()).orElse(Language.ENGLISH));
-        feet = new SimpleBooleanProperty(desk.settings().feet());
+        lengths = new SimpleObjectProperty<>(desk.settings().feet() ? LengthUnit.FT : LengthUnit.M);
         folder.addListener(follow);
         desk.surveyProperty().addListener((property, before, now) -> watch(before, now));
         watch(null, desk.survey());
@@ -66,9 +67,9 @@ final class ReportModel {
         return paper;
     }
 
-    /** Whether lengths lead with feet and inches. */
-    BooleanProperty feetProperty() {
-        return feet;
+    /** In which unit positions come first. */
+    ObjectProperty<LengthUnit> lengthsProperty() {
+        return lengths;
     }
 
     /** Where the report goes, as typed. */
@@ -179,7 +180,7 @@ final class ReportModel {
         done.set(0);
         issued.set(null);
         issuedOf = survey.judgementProperty().get();
-        Choices choices = new Choices(language.get(), paper.get(), feet.get(), path().orElseThrow());
+        Choices choices = new Choices(language.get(), new PageStyle(paper.get(), lengths.get()), path().orElseThrow());
         survey.onDisk(new Issue(survey.folder(), issuedOf, choices, texts,
                 step -> desk.workers().screen().execute(() -> begun(step)), stopThis::get), this::ended);
     }

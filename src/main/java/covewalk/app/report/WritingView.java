@@ -2,6 +2,8 @@ package covewalk.app.report;
 
 import covewalk.app.desk.Desk;
 import covewalk.app.text.Texts;
+import covewalk.report.LengthUnit;
+import covewalk.report.Paper;
 import covewalk.words.Language;
 import java.io.File;
 import java.nio.file.Files;
@@ -45,7 +47,7 @@ final class WritingView extends VBox {
         heading.getStyleClass().add("heading");
         getChildren().addAll(heading, choice("language", List.of(Language.values()), Language::code, model.languageProperty()),
                 choice("paper", List.of(Paper.values()), Paper::code, model.paperProperty()),
-                choice("lengths", List.of(false, true), feet -> feet ? "ft" : "m", model.feetProperty().asObject()),
+                choice("lengths", List.of(LengthUnit.values()), LengthUnit::code, model.lengthsProperty()),
                 place(), writing(), said(model.whyNotProperty(), "report-why-not"), said(model.statusProperty(), "report-status"), issued);
         model.issuedProperty().addListener((property, before, now) -> show(now));
         show(model.issuedProperty().get());

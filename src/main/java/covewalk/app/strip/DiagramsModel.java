@@ -6,6 +6,8 @@ import covewalk.app.open.OpenSurvey;
 import covewalk.app.text.Texts;
 import covewalk.plot.Picture;
 import covewalk.plot.Profile;
+import covewalk.plot.StripFrame;
+import covewalk.plot.UvDiagram;
 import covewalk.verdict.CoveJudgement;
 import covewalk.verdict.Judgement;
 import java.util.List;
@@ -18,10 +20,14 @@ import javafx.beans.value.ObservableValue;
 /** The pictures beside the strip, of the same cove. */
 final class DiagramsModel {
 
+    private static final double NARROW_MM = 110;
+
     private final Desk desk;
     private final Texts texts;
     private final ObservableValue<Judgement> judgement;
     private final ReadOnlyObjectWrapper<Picture> profile = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<Picture> colours = new ReadOnlyObjectWrapper<>();
+    private double widthMm = NARROW_MM;
     private final ReadOnlyStringWrapper none = new ReadOnlyStringWrapper("");
 
     DiagramsModel(Desk desk) {
@@ -33,9 +39,21 @@ final class DiagramsModel {
         draw();
     }
 
-    /** Null where there is nothing to draw. */
+    /** Steps against position; null where there is nothing to draw. */
     ReadOnlyObjectProperty<Picture> profileProperty() {
         return profile.getReadOnlyProperty();
+    }
+
+    /** The u', v' diagram; null where there is nothing to draw. */
+    ReadOnlyObjectProperty<Picture> coloursProperty() {
+        return colours.getReadOnlyProperty();
+    }
+
+    void widthMm(double width) {
+        if (Math.abs(width - widthMm) > 0.01) {
+            widthMm = width;
+            draw();
+        }
     }
 
     /** Why there is nothing to draw; else empty. */
@@ -49,7 +67,9 @@ final class DiagramsModel {
         List<CoveJudgement> coves = now == null ? List.of() : now.coves();
         CoveJudgement cove = coves.stream().filter(judged -> spot != null && judged.cove().id().equals(spot.cove())).findFirst()
                 .orElse(coves.isEmpty() ? null : coves.get(0));
-        profile.set(cove == null ? null : Profile.of(cove, now.planeOf(cove), texts.words()).orElse(null));
+        profile.set(cove == null ? null : Profile.of(cove, now.planeOf(cove), texts.words(),
+                StripFrame.screen(cove.cove(), widthMm, false)).orElse(null));
+        colours.set(cove == null ? null : UvDiagram.of(cove, now.planeOf(cove), now.survey().limits(), texts.words()).orElse(null));
         none.set(cove != null && profile.get() == null ? texts.get("diagrams.none", cove.cove().id()) : "");
     }
 }

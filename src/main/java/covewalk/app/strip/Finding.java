@@ -104,7 +104,7 @@ public record Finding(CoveJudgement cove, Optional<JudgedJoint> joint, Optional<
     }
 
     /** Whether it covers a length, and is not at one place of it. */
-    boolean spreads() {
+    public boolean spreads() {
         return kind() == FaultKind.DRIFT || kind() == FaultKind.OFF_TARGET;
     }
 }

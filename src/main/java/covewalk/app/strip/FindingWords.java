@@ -29,9 +29,12 @@ public final class FindingWords {
         return lengths;
     }
 
-    /** As "Joint at 5.00 m (16 ft 4 3/4 in)". */
+    /** As "Joint at 5.00 m (16 ft 4 3/4 in)"; what lies along a reel by both its ends. */
     public String place(Finding finding) {
-        return words.text("item.place." + finding.kind().code(), lengths.of(finding.positionM()), lengths.other(finding.positionM()));
+        String key = "item.place." + finding.kind().code();
+        return finding.spreads() ? words.text(key, words.text("item.from-to", lengths.of(finding.fromM()), lengths.of(finding.toM())),
+                words.text("item.from-to", lengths.other(finding.fromM()), lengths.other(finding.toM())))
+                : words.text(key, lengths.of(finding.positionM()), lengths.other(finding.positionM()));
     }
 
     /** As "R1 | R2". */

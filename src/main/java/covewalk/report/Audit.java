@@ -1,0 +1,28 @@
+package covewalk.report;
+
+import covewalk.survey.Problem;
+import covewalk.survey.Reading;
+import covewalk.survey.file.SealRecord;
+import covewalk.verdict.Judgement;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a report is made from.
+ *
+ * @param log every reading, also those that later ones replace
+ * @param warnings what was taken and looks wrong
+ * @param seal of the files it rests on; empty where the survey could not be sealed
+ */
+public record Audit(Judgement judgement, List<Reading> log, List<Problem> warnings, Optional<SealRecord> seal) {
+
+    public Audit {
+        log = List.copyOf(log);
+        warnings = List.copyOf(warnings);
+    }
+
+    /** The code printed beside a signature; empty where there is none. */
+    String sealCode() {
+        return seal.map(SealRecord::code).orElse("");
+    }
+}

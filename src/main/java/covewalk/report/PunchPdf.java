@@ -1,0 +1,87 @@
+package covewalk.report;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+
+/**
+ * The report as a PDF, from the HTML of the same page. A usual report is laid out in one go and tagged for reading aids;
+ * a long one in parts, on all processors, untagged: the tags of thousands of pages would not fit into memory.
+ */
+final class PunchPdf {
+
+    private final PunchHtml html = new PunchHtml();
+    private final PdfFonts fonts = new PdfFonts();
+
+    /** A run of pages, written, so that nothing of its layout stays in memory. */
+    private record Laid(byte[] pdf, List<PdfHeading> headings) {
+    }
+
+    void write(Page page, OutputStream out) throws IOException {
+        List<Sheets> parts = Sheets.parts(page);
+        if (parts.size() == 1) {
+            PdfPart part = PdfPart.of(html.of(page, parts.get(0)), fonts, true);
+            try (PDDocument document = part.document()) {
+                finish(document, part.headings(), page, true, out);
+            }
+        } else {
+            bind(page, laid(page, parts), out);
+        }
+    }
+
+    private List<Laid> laid(Page page, List<Sheets> parts) throws IOException {
+        try {
+            return parts.parallelStream().map(part -> laid(page, part)).toList();
+        } catch (UncheckedIOException unwritten) {
+            throw unwritten.getCause();
+        }
+    }
+
+    private Laid laid(Page page, Sheets sheets) {
+        try {
+            PdfPart part = PdfPart.of(html.of(page, sheets), fonts, false);
+            try (PDDocument document = part.document()) {
+                document.getDocumentCatalog().setMetadata(null);
+                ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+                document.save(bytes, CompressParameters.NO_COMPRESSION);
+                return new Laid(bytes.toByteArray(), part.headings());
+            }
+        } catch (IOException unwritten) {
+            throw new UncheckedIOException(unwritten);
+        }
+    }
+
+    private void bind(Page page, List<Laid> parts, OutputStream out) throws IOException {
+        List<PDDocument> open = new ArrayList<>();
+        List<PdfHeading> headings = new ArrayList<>();
+        try (PDDocument document = new PDDocument()) {
+            for (Laid part : parts) {
+                int before = document.getNumberOfPages();
+                part.headings().forEach(heading -> headings.add(heading.after(before)));
+                open.add(Loader.loadPDF(part.pdf()));
+                for (PDPage sheet : open.get(open.size() - 1).getPages()) {
+                    document.addPage(sheet);
+                }
+            }
+            finish(document, headings, page, false, out);
+        } finally {
+            for (PDDocument part : open) {
+                part.close();
+            }
+        }
+    }
+
+    private void finish(PDDocument document, List<PdfHeading> headings, Page page, boolean tagged, OutputStream out) throws IOException {
+        new PdfHeads(document, fonts.regularIn(document), page.head()).write();
+        PdfOutline.write(document, headings);
+        PdfIdentity.write(document, page, tagged);
+        document.save(out);
+    }
+}
