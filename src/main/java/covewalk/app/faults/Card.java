@@ -16,13 +16,19 @@ import java.util.List;
  * @param reels names over the label columns
  * @param labels what the labels say, side by side
  * @param notes what bears on the verdict
- * @param cautions those that apply
+ * @param cautions those that apply, in short
+ * @param reminders the same in full
  * @param restsOn what it rests on, line by line
  */
 record Card(Finding finding, String title, String sentence, List<String> where, List<Line> numbers, List<Line> checkFirst,
-            List<String> reels, List<LabelRow> labels, List<String> notes, List<String> cautions, List<Explanation.Line> restsOn) {
+            List<String> reels, List<LabelRow> labels, List<String> notes, List<String> cautions, List<Cautions> reminders,
+            List<Explanation.Line> restsOn) {
 
     /** A name and what it is. */
     record Line(String name, String text) {
+    }
+
+    /** Cautions of one kind. */
+    record Cautions(String group, List<String> sentences) {
     }
 }

@@ -68,6 +68,16 @@ final class CardView extends VBox {
         if (!card.restsOn().isEmpty()) {
             add("heading.rests", restsOn(card.restsOn()));
         }
+        if (!card.reminders().isEmpty()) {
+            getChildren().add(wrapped(texts.words().text("caution.head"), "part-heading"));
+            card.reminders().forEach(this::reminders);
+        }
+    }
+
+    private void reminders(Card.Cautions cautions) {
+        VBox box = new VBox(4, wrapped(cautions.group(), "label-head"));
+        cautions.sentences().forEach(sentence -> box.getChildren().add(wrapped(sentence, "fault-line")));
+        getChildren().add(box);
     }
 
     private void add(String heading, Node part) {

@@ -16,6 +16,8 @@ import covewalk.verdict.Difference;
 import covewalk.verdict.Fault;
 import covewalk.verdict.Judgement;
 import covewalk.verdict.claim.Allowances;
+import covewalk.words.Caution;
+import covewalk.words.CautionWords;
 import covewalk.words.ClaimWords;
 import covewalk.words.LabelRow;
 import covewalk.words.NoteWords;
@@ -53,7 +55,7 @@ final class CardWords {
         Limits limits = judgement.survey().limits();
         return new Card(finding, findings.place(finding), sentence(finding), where(finding, reels), numbers(finding, limits),
                 finding.fault().map(this::checkFirst).orElseGet(() -> nothingToPutRight(finding)), finding.reels(), labels(reels),
-                notes(finding, reels, limits), cautions(finding, reels),
+                notes(finding, reels, limits), cautions(finding, reels), reminders(finding, reels),
                 new Explanation(words).lines(judgement, finding.cove(), finding.positionM()).orElse(List.of()));
     }
 
@@ -75,7 +77,7 @@ final class CardWords {
         String named = cove.place().isBlank() ? words.text("item.cove.unnamed", cove.id()) : words.text("item.cove", cove.id(), cove.place());
         String range = finding.spreads() || finding.toM() - finding.fromM() < 0.005 ? ""
                 : texts.get("range", findings.lengths().both(finding.fromM()), findings.lengths().both(finding.toM()));
-        return Stream.of(named, words.text("item.datum", cove.datum().isBlank() ? words.text("place.no-datum") : cove.datum()), range,
+        return Stream.of(named, texts.get("datum", cove.datum().isBlank() ? words.text("place.no-datum") : cove.datum()), range,
                 punch.height(cove), item(finding, reels).map(punch::feed).orElse("")).filter(text -> !text.isEmpty()).toList();
     }
 
@@ -87,7 +89,7 @@ final class CardWords {
         List<Line> lines = new ArrayList<>();
         finding.difference().ifPresent(difference -> {
             add(lines, "difference", findings.measured(difference));
-            add(lines, "limit", words.text("item.limit.steps", numbers.plain(finding.limitSteps(), 2), new RuleWords(words).setBy(limits)));
+            add(lines, "limit", words.text("item.limit.steps", numbers.plain(finding.limitSteps(), 2)) + ", " + new RuleWords(words).setBy(limits));
             add(lines, "confidence", words.text("item.confidence", numbers.confidence(finding.confidence().beyond()),
                     numbers.confidence(finding.confidence().within())));
             colour(difference, lines);
@@ -139,5 +141,14 @@ final class CardWords {
 
     private List<String> cautions(Finding finding, List<Reel> reels) {
         return item(finding, reels).map(punch::cautions).orElse(List.of());
+    }
+
+    /** The full cautions for what somebody is going to do there. */
+    private List<Card.Cautions> reminders(Finding finding, List<Reel> reels) {
+        CautionWords cautions = new CautionWords(words);
+        return item(finding, reels).stream().flatMap(item -> Stream.of(Caution.Group.HEIGHT, Caution.Group.ELECTRICAL, Caution.Group.LIGHT)
+                .filter(group -> group != Caution.Group.HEIGHT || item.atHeight())
+                .filter(group -> group != Caution.Group.ELECTRICAL || item.touchesWiring()))
+                .map(group -> new Card.Cautions(cautions.group(group), cautions.of(group).stream().map(cautions::sentence).toList())).toList();
     }
 }

@@ -45,9 +45,9 @@ final class WritingView extends VBox {
         this.texts = texts;
         Label heading = new Label(texts.get("write"));
         heading.getStyleClass().add("heading");
-        getChildren().addAll(heading, choice("language", List.of(Language.values()), Language::code, model.languageProperty()),
-                choice("paper", List.of(Paper.values()), Paper::code, model.paperProperty()),
-                choice("lengths", List.of(LengthUnit.values()), LengthUnit::code, model.lengthsProperty()),
+        getChildren().addAll(heading, choice("language", "language.", List.of(Language.values()), Language::code, model.languageProperty()),
+                choice("paper", "paper.", List.of(Paper.values()), Paper::code, model.paperProperty()),
+                choice("lengths", "lengths.", List.of(LengthUnit.values()), LengthUnit::code, model.lengthsProperty()),
                 place(), writing(), said(model.whyNotProperty(), "report-why-not"), said(model.statusProperty(), "report-status"), issued);
         model.issuedProperty().addListener((property, before, now) -> show(now));
         show(model.issuedProperty().get());
@@ -65,12 +65,16 @@ final class WritingView extends VBox {
         return write.getFont().getSize();
     }
 
-    /** One of a few, all of them in sight. */
-    private <T> Node choice(String name, List<T> values, Function<T, String> code, Property<T> chosen) {
+    /**
+     * One of a few, all of them in sight.
+     *
+     * @param start of the keys of their texts
+     */
+    private <T> Node choice(String name, String start, List<T> values, Function<T, String> code, Property<T> chosen) {
         ToggleGroup group = new ToggleGroup();
         FlowPane buttons = new FlowPane(4, 4);
         for (T value : values) {
-            ToggleButton button = new ToggleButton(texts.get(name + "." + code.apply(value)));
+            ToggleButton button = new ToggleButton(texts.get(start + code.apply(value)));
             button.setId("report-" + name + "-" + code.apply(value));
             button.setToggleGroup(group);
             button.setSelected(value.equals(chosen.getValue()));
