@@ -22,7 +22,7 @@ import java.util.Optional;
  */
 public final class Profile {
 
-    private static final double HEIGHT = 44;
+    private static final double HEIGHT = 45;
     private static final double LEFT = StripFrame.MARGIN_MM;
     private static final double LANE = 17;
 
@@ -65,7 +65,7 @@ public final class Profile {
         String steps = words.numbers().plain(reach, 0);
         String from = words.text(origin.key("profile.from."));
         lane(4 + LANE / 2, true, words.text(frame.low() ? "profile.along.low" : "profile.along", from, steps));
-        lane(HEIGHT - 0.5 - LANE / 2, false, words.text(frame.low() ? "profile.across.low" : "profile.across", from, steps));
+        lane(HEIGHT - 1.5 - LANE / 2, false, words.text(frame.low() ? "profile.across.low" : "profile.across", from, steps));
         return new Picture(frame.widthMm(), HEIGHT, words.text("profile.says", Shortened.of(cove.cove().id(), 40), from), shapes);
     }
 

@@ -77,7 +77,7 @@ final class CardWords {
         String named = cove.place().isBlank() ? words.text("item.cove.unnamed", cove.id()) : words.text("item.cove", cove.id(), cove.place());
         String range = finding.spreads() || finding.toM() - finding.fromM() < 0.005 ? ""
                 : texts.get("range", findings.lengths().both(finding.fromM()), findings.lengths().both(finding.toM()));
-        return Stream.of(named, texts.get("datum", cove.datum().isBlank() ? words.text("place.no-datum") : cove.datum()), range,
+        return Stream.of(named, findings.placeInOther(finding), texts.get("datum", cove.datum().isBlank() ? words.text("place.no-datum") : cove.datum()), range,
                 punch.height(cove), item(finding, reels).map(punch::feed).orElse("")).filter(text -> !text.isEmpty()).toList();
     }
 

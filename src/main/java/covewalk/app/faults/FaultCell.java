@@ -59,8 +59,8 @@ final class FaultCell extends ListCell<Finding> {
             pseudoClassStateChanged(BEYOND, finding.verdict() == Verdict.BEYOND);
             mark.show(VerdictMark.of(finding.verdict(), finding.difference()).picture(words));
             verdict.setText(words.verdict(finding.verdict()));
-            place.setText(findings.lengths().of(finding.positionM()) + ", " + words.kind(finding.kind()));
-            reels.setText(finding.cove().cove().id() + " \u00b7 " + findings.reels(finding));
+            place.setText(finding.cove().cove().id() + ", " + findings.lengths().of(finding.positionM()));
+            reels.setText(words.kind(finding.kind()) + " \u00b7 " + findings.reels(finding));
             steps.setText(finding.difference().map(difference -> words.numbers().fixed(difference.steps(), 1)).orElse("\u2013"));
             setAccessibleText(finding.cove().cove().id() + ", " + findings.inOneLine(finding));
         }

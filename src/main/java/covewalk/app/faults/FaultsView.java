@@ -19,13 +19,15 @@ import javafx.scene.layout.VBox;
  * The strip on top; below it the list at the left third and the chosen finding beside it. The diagrams of the cove stand
  * beside that where the window is wide, below it where it is high, and else in its place when asked for.
  */
-final class FaultsView extends VBox {
+final class FaultsView extends ScrollPane {
 
     /** Where the diagrams stand. */
     private enum Room { BESIDE, BELOW, INSTEAD }
 
     private static final double WIDE_EM = 100;
     private static final double TALL = 1.3;
+    /** What the list and the card need; where there is less, the whole page scrolls. */
+    private static final double LEAST_EM = 17;
     private static final double LIST_SHARE = 1 / 3.0;
     private static final double LIST_MOST_EM = 32;
     private static final double DIAGRAMS_SHARE = 0.3;
@@ -38,19 +40,20 @@ final class FaultsView extends VBox {
     private final DiagramsView diagrams;
     private final ToggleButton showDiagrams;
     private final HBox columns = new HBox(16);
+    private final VBox all = new VBox(8);
     private final Label nothing = new Label();
 
     FaultsView(Desk desk, FaultsModel model) {
-        super(8);
         this.desk = desk;
         this.model = model;
         this.texts = desk.texts(FaultsView.class);
         getStyleClass().addAll("page", "faults");
+        setFitToWidth(true);
+        setFitToHeight(true);
         showDiagrams = new ToggleButton(texts.get("diagrams"));
         showDiagrams.setId("faults-diagrams");
         showDiagrams.setOnAction(event -> arrange());
         diagrams = new DiagramsView(desk);
-        diagrams.setMinWidth(0);
         list = new FaultList(texts, desk.settings().feet(), model);
         card.setId("fault-card");
         card.setFitToWidth(true);
@@ -64,7 +67,8 @@ final class FaultsView extends VBox {
         columns.getChildren().addAll(list, card);
         HBox.setHgrow(card, Priority.ALWAYS);
         HBox.setHgrow(diagrams, Priority.SOMETIMES);
-        getChildren().addAll(new StripView(desk), filter, columns);
+        all.getChildren().addAll(new StripView(desk), filter, columns);
+        setContent(all);
         widthProperty().addListener((property, before, now) -> arrange());
         heightProperty().addListener((property, before, now) -> arrange());
         model.chosenProperty().addListener((property, before, now) -> show(before, now));
@@ -96,11 +100,14 @@ final class FaultsView extends VBox {
         double listWidth = Math.min(LIST_MOST_EM * em, LIST_SHARE * getWidth());
         list.setMinWidth(listWidth);
         list.setMaxWidth(listWidth);
-        diagrams.setPrefWidth(room == Room.BESIDE ? DIAGRAMS_SHARE * getWidth() : USE_COMPUTED_SIZE);
+        columns.setMinHeight(LEAST_EM * em);
+        double beside = room == Room.BESIDE ? DIAGRAMS_SHARE * getWidth() : 0;
+        diagrams.setMinWidth(beside);
+        diagrams.setPrefWidth(room == Room.BESIDE ? beside : USE_COMPUTED_SIZE);
         diagrams.setMinHeight(room == Room.BELOW ? DIAGRAMS_SHARE * getHeight() : 0);
         showDiagrams.setVisible(room == Room.INSTEAD);
         put(columns, card, !(room == Room.INSTEAD && showDiagrams.isSelected()), 1);
-        put(this, diagrams, room == Room.BELOW, getChildren().size());
+        put(all, diagrams, room == Room.BELOW, all.getChildren().size());
         put(columns, diagrams, room == Room.BESIDE || room == Room.INSTEAD && showDiagrams.isSelected(), columns.getChildren().size());
     }
 

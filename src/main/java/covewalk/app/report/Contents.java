@@ -1,6 +1,7 @@
 package covewalk.app.report;
 
-import covewalk.survey.Problem;
+import covewalk.report.Audit;
+import covewalk.report.WarningWords;
 import covewalk.survey.Visit;
 import covewalk.verdict.Judgement;
 import covewalk.verdict.limit.Verdict;
@@ -25,34 +26,18 @@ import java.util.Optional;
 record Contents(Map<Verdict, Long> counts, List<String> notWalked, List<String> weak, Optional<String> inspector, String setBy) {
 
     private static final List<Verdict> ORDER = List.of(Verdict.BEYOND, Verdict.UNSETTLED, Verdict.WITHIN, Verdict.NOT_READ);
-    /** A meter that gives too few digits gives them in every row: of one kind, this many warnings are told. */
-    private static final int ALIKE = 2;
 
-    static Contents of(Judgement judgement, List<Problem> warnings, Words words) {
+    static Contents of(Audit audit, Words words) {
+        Judgement judgement = audit.judgement();
         Map<Verdict, Long> counts = new LinkedHashMap<>();
         ORDER.forEach(verdict -> counts.put(verdict, judgement.count(verdict)));
         List<String> notWalked = judgement.coves().stream().filter(cove -> cove.stations().isEmpty()).map(cove -> cove.cove().id()).toList();
         List<String> weak = new ArrayList<>(new NoteWords(words).sentences(judgement.notes()));
-        weak.addAll(inWords(warnings, words));
+        WarningWords warnings = new WarningWords(words, audit);
+        weak.addAll(warnings.general());
+        judgement.coves().forEach(cove -> weak.addAll(warnings.ofCove(cove.cove().id())));
         Visit visit = judgement.survey().visit();
         return new Contents(counts, notWalked, weak, Optional.of(visit.inspector()).filter(name -> !name.isBlank()),
                 new RuleWords(words).limits(judgement.survey().limits()));
-    }
-
-    private static List<String> inWords(List<Problem> warnings, Words words) {
-        Map<String, List<Problem>> kinds = new LinkedHashMap<>();
-        String kind = "";
-        for (Problem warning : warnings) {
-            kind = warning.countsTheOneBefore() ? kind : warning.key();
-            kinds.computeIfAbsent(kind, first -> new ArrayList<>()).add(warning);
-        }
-        List<String> sentences = new ArrayList<>();
-        kinds.values().forEach(alike -> {
-            alike.stream().limit(ALIKE).forEach(warning -> sentences.add(warning.inFull(words.locale())));
-            if (alike.size() > ALIKE) {
-                sentences.add(words.moreAlike(alike.size() - ALIKE));
-            }
-        });
-        return sentences;
     }
 }

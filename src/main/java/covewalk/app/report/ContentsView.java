@@ -23,6 +23,7 @@ final class ContentsView extends VBox {
         super(8);
         this.desk = desk;
         this.texts = texts;
+        getStyleClass().add("report-side");
         setId("report-contents");
         model.contentsProperty().addListener((property, before, now) -> show(now));
         show(model.contentsProperty().get());

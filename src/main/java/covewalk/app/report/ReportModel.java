@@ -3,6 +3,7 @@ package covewalk.app.report;
 import covewalk.app.desk.Desk;
 import covewalk.app.open.OpenSurvey;
 import covewalk.app.text.Texts;
+import covewalk.report.Audit;
 import covewalk.report.LengthUnit;
 import covewalk.report.PageStyle;
 import covewalk.report.Paper;
@@ -138,7 +139,7 @@ final class ReportModel {
     private void follow() {
         OpenSurvey survey = desk.survey();
         Judgement judgement = survey == null ? null : survey.judgementProperty().get();
-        contents.set(judgement == null ? null : Contents.of(judgement, survey.toKnow(), texts.words()));
+        contents.set(judgement == null ? null : Contents.of(new Audit(judgement, survey.log(), survey.toKnow(), Optional.empty()), texts.words()));
         whyNot.set(whyNot(survey, judgement));
         if (issued.get() != null && judgement != issuedOf) {
             status.set(texts.get("since"));

@@ -43,6 +43,7 @@ final class WritingView extends VBox {
         this.desk = desk;
         this.model = model;
         this.texts = texts;
+        getStyleClass().add("report-side");
         Label heading = new Label(texts.get("write"));
         heading.getStyleClass().add("heading");
         getChildren().addAll(heading, choice("language", "language.", List.of(Language.values()), Language::code, model.languageProperty()),

@@ -29,12 +29,18 @@ public final class FindingWords {
         return lengths;
     }
 
-    /** As "Joint at 5.00 m (16 ft 4 3/4 in)"; what lies along a reel by both its ends. */
+    /** As "Joint at 5.00 m"; what lies along a reel by both its ends. */
     public String place(Finding finding) {
-        String key = "item.place." + finding.kind().code();
-        return finding.spreads() ? words.text(key, words.text("item.from-to", lengths.of(finding.fromM()), lengths.of(finding.toM())),
-                words.text("item.from-to", lengths.other(finding.fromM()), lengths.other(finding.toM())))
-                : words.text(key, lengths.of(finding.positionM()), lengths.other(finding.positionM()));
+        String kind = words.kind(finding.kind());
+        String where = finding.spreads() ? texts.get("from", kind, lengths.of(finding.fromM()), lengths.of(finding.toM()))
+                : texts.get("at", kind, lengths.of(finding.positionM()));
+        return where.substring(0, 1).toUpperCase(words.locale()) + where.substring(1);
+    }
+
+    /** The same place in the other unit. */
+    public String placeInOther(Finding finding) {
+        return finding.spreads() ? words.text("item.from-to", lengths.other(finding.fromM()), lengths.other(finding.toM()))
+                : lengths.other(finding.positionM());
     }
 
     /** As "R1 | R2". */
@@ -54,13 +60,9 @@ public final class FindingWords {
 
     /** All of it in one sentence, as beside the strip. */
     public String inOneLine(Finding finding) {
-        boolean spot = finding.toM() - finding.fromM() < 0.005;
-        String where = spot ? texts.get("at", words.kind(finding.kind()), lengths.of(finding.positionM()))
-                : texts.get("from", words.kind(finding.kind()), lengths.of(finding.fromM()), lengths.of(finding.toM()));
         String measured = finding.difference().map(difference -> texts.get("measured", numbers.steps(difference.steps()),
                 numbers.steps(difference.standardUncertaintySteps()), towards(finding, difference), numbers.plain(finding.limitSteps(), 2)))
                 .orElseGet(() -> words.toSettle(finding.settle()));
-        return texts.get("finding", where.substring(0, 1).toUpperCase(words.locale()) + where.substring(1), reels(finding),
-                words.verdict(finding.verdict()), measured);
+        return texts.get("finding", place(finding), reels(finding), words.verdict(finding.verdict()), measured);
     }
 }

@@ -27,6 +27,7 @@ public final class StripView extends VBox {
 
     /** Text of 2.6 mm then stands at four fifths of the usual size: 12 px and more from 100 % on. */
     private static final double MM_PER_EM = 3.25;
+    private static final double NARROW_EM = 45;
 
     private final StripModel model;
     private final PicturePane picture = new PicturePane();
@@ -61,7 +62,7 @@ public final class StripView extends VBox {
         says.getStyleClass().add("strip-says");
         says.textProperty().bind(model.saysProperty());
         strip();
-        HBox head = withControls ? head() : new HBox(16, name(), new LargerView(model, texts).caption());
+        Region head = withControls ? head() : new HBox(16, name(), new LargerView(model, texts).caption());
         showWhen(head, () -> model.coveProperty().get() != null, model.coveProperty());
         getChildren().addAll(head, strip, none(desk));
     }
@@ -101,12 +102,23 @@ public final class StripView extends VBox {
         region.visibleProperty().bind(region.managedProperty());
     }
 
-    private HBox head() {
+    /** Where it is narrow, the amplification stands below the words. */
+    private Region head() {
         VBox words = new VBox(2, name(), says);
         words.setMinWidth(0);
         HBox.setHgrow(words, Priority.ALWAYS);
-        HBox head = new HBox(8, cove("before", false), cove("after", true), words, new LargerView(model, texts));
-        head.setAlignment(Pos.TOP_LEFT);
+        HBox line = new HBox(8, cove("before", false), cove("after", true), words);
+        line.setAlignment(Pos.TOP_LEFT);
+        LargerView larger = new LargerView(model, texts);
+        VBox head = new VBox(4, line);
+        line.getChildren().add(larger);
+        widthProperty().addListener((property, before, now) -> {
+            boolean narrow = now.doubleValue() < NARROW_EM * says.getFont().getSize();
+            if (narrow == line.getChildren().contains(larger)) {
+                (narrow ? line : head).getChildren().remove(larger);
+                (narrow ? head : line).getChildren().add(larger);
+            }
+        });
         return head;
     }
 

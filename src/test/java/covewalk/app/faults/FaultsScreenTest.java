@@ -39,7 +39,7 @@ class FaultsScreenTest {
 
     @Test
     void theKeysGoDownTheListFromTheStart() {
-        assertTrue(title().startsWith("Length off target"), title());
+        assertTrue(title().startsWith("Off target, 0.00 m to 5.00 m"), title());
         screens.push(KeyCode.DOWN);
         assertTrue(title().startsWith("Change within a reel at 21.00 m"), title());
         assertEquals(new Spot("C3", 21), screens.desk().spotProperty().get());
