@@ -48,6 +48,7 @@ final class Budgets {
         Source repeatability = side.repeatabilityMeasured() ? Source.MEASURED : stated("repeatabilityUv");
         add(Part.REPEATABILITY, of, repeatability, side.parts().repeatability(), side.readings());
         add(Part.SCATTER, of, Source.MEASURED, side.parts().scatter(), side.readings());
+        add(Part.SLOPE, of, Source.MEASURED, side.slope().sum().plus(side.doubt()), side.readings());
         add(Part.DIGITS, of, Source.TYPED, side.parts().digits(), side.readings());
         add(Part.COARSE_DIGITS, of, Source.TYPED, side.common(), 0);
     }
