@@ -74,7 +74,12 @@ record Comparison(Side from, Side to, Covariance unlike, StepPlane plane) {
         return part.apply(from.parts().plus(from.slope())).plus(part.apply(to.parts().plus(to.slope())));
     }
 
-    private double degreesFound() {
+    /** How far coarse digits may put the difference off, steps along it. */
+    double roundingReach() {
+        return rounding().reach(alongFirst(), alongSecond());
+    }
+
+    double degreesFound() {
         return Math.min(from.degrees(), to.degrees());
     }
 
@@ -99,6 +104,12 @@ record Comparison(Side from, Side to, Covariance unlike, StepPlane plane) {
     /** Variance in steps squared along the difference. */
     double along(Covariance uvPrime) {
         double sd = plane.carry(uvPrime).alongSd(alongFirst(), alongSecond());
+        return sd * sd;
+    }
+
+    /** Variance in steps squared along the direction in which it is largest. */
+    double largest(Covariance uvPrime) {
+        double sd = plane.carry(uvPrime).eigen().larger();
         return sd * sd;
     }
 

@@ -38,7 +38,7 @@ final class Drifts {
     static Side alone(Stretch stretch, Station station) {
         Side whole = Side.of(stretch, station.positionM());
         return new Side(station.mean(), stretch.noise().of(station), Parts.NONE, Covariance.ZERO, stretch.noise().stayingInTheMean(station.digits()),
-                whole.oneMore(), whole.degrees(), whole.repeatabilityMeasured(), 1, station.readings().size(), station.round(),
+                whole.oneMore(), whole.degrees(), whole.repeatabilityMeasured(), false, 1, station.readings().size(), station.round(),
                 station.lux());
     }
 

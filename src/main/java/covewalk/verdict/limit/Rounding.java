@@ -22,7 +22,7 @@ public record Rounding(Covariance one, Covariance other) {
     private static final double FARTHEST = Math.sqrt(6);
 
     /** How far a measured difference may lie off along a direction, steps. */
-    double reach(double first, double second) {
+    public double reach(double first, double second) {
         return FARTHEST * (one.alongSd(first, second) + other.alongSd(first, second));
     }
 

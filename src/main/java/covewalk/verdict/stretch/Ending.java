@@ -23,6 +23,9 @@ public record Ending(Line line, Covariance doubt) {
     /** The same where the noise was estimated from few stations: a drift enlarges that estimate, which makes up for it. */
     private static final double LEVEL_OF_FEW = 4;
 
+    /** What the slope of a level stretch adds to an end's variance, in the mean, as a share of a line's (by simulation). */
+    public static final double USUAL_SHARE = 0.85;
+
     static Ending of(Line found) {
         return new Ending(found, Covariance.ZERO);
     }

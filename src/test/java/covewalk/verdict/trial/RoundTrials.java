@@ -2,8 +2,8 @@ package covewalk.verdict.trial;
 
 import covewalk.verdict.CoveJudgement;
 import covewalk.verdict.JudgedJoint;
-import covewalk.verdict.Settle;
 import covewalk.verdict.limit.Verdict;
+import covewalk.verdict.stretch.Line;
 import java.util.List;
 
 /** Reading again: until it is settled, and as often as was asked for. */
@@ -45,21 +45,24 @@ final class RoundTrials {
         int settled = 0;
         for (int seed = 0; seed < trials; seed++) {
             TrueCove cove = first.cove(seed);
-            JudgedJoint joint = joint(cove);
+            CoveJudgement judged = cove.judged();
+            JudgedJoint joint = judged.joints().get(0);
             if (joint.verdict() == Verdict.UNSETTLED && joint.settle().readings().isPresent()) {
                 asked++;
-                settled += after(cove, joint) == Verdict.UNSETTLED ? 0 : 1;
+                settled += after(cove, judged, joint.settle().readings().getAsInt()) == Verdict.UNSETTLED ? 0 : 1;
             }
         }
         return new Asked(first.name(), asked, (double) settled / Math.max(1, asked));
     }
 
-    private static Verdict after(TrueCove cove, JudgedJoint joint) {
-        Settle settle = joint.settle();
-        int more = settle.readings().orElseThrow();
+    /** So many more a side, evenly along the reels, whose colours are made just what they seem to be up to the joint. */
+    private static Verdict after(TrueCove cove, CoveJudgement judged, int more) {
+        Line before = judged.stretches().stream().filter(stretch -> stretch.toM() == 5).findFirst().orElseThrow().ending().line();
+        Line after = judged.stretches().stream().filter(stretch -> stretch.fromM() == 5).findFirst().orElseThrow().ending().line();
         for (int i = 0; i < more; i++) {
-            cove.again(0.7 + 3.6 * i / more, joint.difference().orElseThrow().from(), 2);
-            cove.again(5.7 + 3.6 * i / more, joint.difference().orElseThrow().to(), 2);
+            double atM = 5 * (i + 0.4) / more;
+            cove.again(atM, before.at(atM), 2);
+            cove.again(5 + atM, after.at(5 + atM), 2);
         }
         return joint(cove).verdict();
     }
