@@ -24,12 +24,10 @@ final class Budgets {
         this.setUp = setUp;
     }
 
-    /** @param meter the part that stays because of the meter: {@link Part#UNLIKE_REELS} or {@link Part#METER} */
-    static Budget of(Comparison comparison, SetUp setUp, Part meter) {
-        return of(comparison, setUp, meter, Covariance.ZERO);
-    }
-
-    /** @param drift what the correction of a drift leaves open; it is in the comparison already */
+    /**
+     * @param meter the part that stays because of the meter: {@link Part#UNLIKE_REELS} or {@link Part#METER}
+     * @param drift what the correction of a drift leaves open; it is in the comparison already
+     */
     static Budget of(Comparison comparison, SetUp setUp, Part meter, Covariance drift) {
         Budgets budget = new Budgets(comparison, setUp);
         budget.add(comparison.from(), Of.DATUM_SIDE);

@@ -72,18 +72,17 @@ final class RoundTrials {
         return judged.joints().get(0);
     }
 
-    /** Where the number asked for settles clearly less than nine in ten. A case that is mended moves down. */
-    static List<JointCase> askedForTooFew() {
-        return List.of(
-                JointCase.twoReels("2.6 steps, one reading a side", 1, 1, 1, 2.6, 0, cove -> { }),
-                JointCase.twoReels("1.4 steps, one reading a side", 1, 1, 1, 1.4, 1, cove -> { }));
-    }
-
     static List<JointCase> differencesThatAskForMore() {
         return List.of(
-                JointCase.twoReels("2.4 steps, three stations a side, scatter 0.4 step", 3, 3, 1, 2.4, 0,
+                JointCase.twoReels("2.6 steps, one reading a side", 1, 1, 1, 2.6, 0, cove -> { }),
+                JointCase.twoReels("1.4 steps, one reading a side", 1, 1, 1, 1.4, 1, cove -> { }),
+                JointCase.twoReels("3.2 steps, two stations a side, scatter 0.4 step", 2, 2, 1, 3.2, 0,
                         cove -> cove.scatterSteps = 0.4),
-                JointCase.twoReels("1.5 steps, five stations a side, scatter 0.4 step", 5, 5, 1, 1.5, 1,
+                JointCase.twoReels("0.8 steps, three stations a side, scatter 0.4 step", 3, 3, 1, 0.8, 0,
+                        cove -> cove.scatterSteps = 0.4),
+                JointCase.twoReels("2.8 steps, eight stations a side, scatter 0.4 step", 8, 8, 1, 2.8, 0,
+                        cove -> cove.scatterSteps = 0.4),
+                JointCase.twoReels("2.4 steps, three stations a side, scatter 0.4 step", 3, 3, 1, 2.4, 0,
                         cove -> cove.scatterSteps = 0.4),
                 JointCase.twoReels("2.4 steps, x, y to 4 decimals, three stations a side", 3, 3, 1, 2.4, 0,
                         cove -> cove.digits = TrueCove.Digits.XY_4));
