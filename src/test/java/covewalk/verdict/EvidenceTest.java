@@ -36,7 +36,7 @@ class EvidenceTest {
 
     @Test
     void aDriftingMeterMakesAFalseFaultThatTheCorrectionTakesAway() {
-        EveningLog log = evening(1, 3);
+        EveningLog log = evening(2, 3);
 
         assertEquals(Verdict.BEYOND, joint(log.judged(false)).verdict());
         assertEquals(Verdict.WITHIN, joint(log.judged(true)).verdict());

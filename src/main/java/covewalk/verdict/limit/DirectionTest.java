@@ -1,5 +1,7 @@
 package covewalk.verdict.limit;
 
+import covewalk.colour.Covariance;
+
 /**
  * Tests a measured difference against a limit direction by direction, each like a single number against its limit: by
  * Student's t where the noise was estimated from the readings. From few readings nobody can tell along which direction
@@ -14,17 +16,19 @@ package covewalk.verdict.limit;
 public final class DirectionTest {
 
     /** Directions tried all round; between two of them the confidence differs by less than anybody prints. */
-    private static final int DIRECTIONS = 72;
+    private static final int DIRECTIONS = 36;
 
     private final double first;
     private final double second;
     private final Spread spread;
+    private final Covariance whole;
     private final double limit;
 
     private DirectionTest(double first, double second, Spread spread, double limit) {
         this.first = first;
         this.second = second;
         this.spread = spread;
+        this.whole = spread.whole();
         this.limit = limit;
     }
 
@@ -39,8 +43,8 @@ public final class DirectionTest {
     }
 
     private double beyond() {
-        double along = spread.sd(first, second);
-        double across = Math.max(along, spread.sd(-second, first));
+        double along = sd(first, second);
+        double across = Math.max(along, sd(-second, first));
         double length = Math.hypot(first, second) - spread.rounding().reach(first, second);
         return Quantiles.upTo((length - Math.hypot(limit, across)) / along, spread.degrees(first, second));
     }
@@ -52,14 +56,15 @@ public final class DirectionTest {
         double ahead = Math.atan2(second, first);
         for (int i = 0; i < DIRECTIONS; i++) {
             double angle = ahead + 2 * Math.PI * i / DIRECTIONS;
-            sds = Math.min(sds, standardDeviationsLeft(Math.cos(angle), Math.sin(angle)));
-            degrees = Math.min(degrees, spread.degrees(Math.cos(angle), Math.sin(angle)));
+            double a = Math.cos(angle);
+            double b = Math.sin(angle);
+            sds = Math.min(sds, (limit - a * first - b * second - spread.rounding().reach(a, b)) / sd(a, b));
+            degrees = i > 0 && spread.allEstimated() ? degrees : Math.min(degrees, spread.degrees(a, b));
         }
         return Quantiles.upTo(sds, degrees);
     }
 
-    private double standardDeviationsLeft(double a, double b) {
-        double left = limit - a * first - b * second - spread.rounding().reach(a, b);
-        return left / spread.sd(a, b);
+    private double sd(double a, double b) {
+        return Math.max(LimitTest.LEAST_SD, whole.alongSd(a, b));
     }
 }

@@ -23,7 +23,7 @@ public record Rounding(Covariance one, Covariance other) {
 
     /** How far a measured difference may lie off along a direction, steps. */
     public double reach(double first, double second) {
-        return FARTHEST * (one.alongSd(first, second) + other.alongSd(first, second));
+        return none() ? 0 : FARTHEST * (one.alongSd(first, second) + other.alongSd(first, second));
     }
 
     /** Whether there is none to reckon with. */

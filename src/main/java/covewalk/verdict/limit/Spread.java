@@ -12,14 +12,18 @@ import covewalk.colour.Covariance;
  */
 public record Spread(Covariance estimated, double degrees, Covariance known, Rounding rounding) {
 
-    /** Along a direction, whatever its length. */
-    double sd(double first, double second) {
-        return Math.max(LimitTest.LEAST_SD, estimated.plus(known).alongSd(first, second));
+    Covariance whole() {
+        return estimated.plus(known);
+    }
+
+    /** Whether all of it was estimated, so that its degrees of freedom are the same in every direction. */
+    boolean allEstimated() {
+        return known.uu() + known.vv() == 0;
     }
 
     /** Of the whole along a direction: more, as far as known parts make it up (Welch-Satterthwaite, GUM G.4.1). */
     public double degrees(double first, double second) {
-        double part = estimated.alongSd(first, second) / sd(first, second);
+        double part = estimated.alongSd(first, second) / whole().alongSd(first, second);
         return part > 0 ? degrees / Math.pow(part, 4) : Double.POSITIVE_INFINITY;
     }
 }
