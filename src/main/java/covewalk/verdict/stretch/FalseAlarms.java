@@ -19,10 +19,13 @@ record FalseAlarms(double loneStation, double change) {
     private static final double ALIKE_IF_KNOWN = 10;
 
     /** The same where the noise is estimated from many stations, by a test that reckons with its errors. */
-    private static final double ALIKE_IF_ESTIMATED = 3.2;
+    private static final double ALIKE_IF_ESTIMATED = 2.8;
+
+    /** A few stations have few places that could be alike: no more than so many for each of them. */
+    private static final double FEW = 1.5;
 
     /** Places of unlike reels rest on other stations: each reel more takes off so much of that. */
-    private static final double LESS_ALIKE = 0.1;
+    private static final double LESS_ALIKE = 0.2;
 
     /** Under so many stations that test reckons with more than there is. */
     private static final double MANY = 32;
@@ -37,6 +40,7 @@ record FalseAlarms(double loneStation, double change) {
         double place = ofACove / Math.max(1, 2 * stations);
         double alike = Double.isInfinite(degrees) ? ALIKE_IF_KNOWN
                 : ALIKE_IF_ESTIMATED * Math.max(1, MANY / Math.max(1, stations));
-        return new FalseAlarms(LONE * place, Math.min(ofACove, Math.max(1, alike / (1 + LESS_ALIKE * (reels - 1))) * place));
+        double counted = Math.min(FEW * stations, alike / (1 + LESS_ALIKE * (reels - 1)));
+        return new FalseAlarms(LONE * place, Math.min(ofACove, Math.max(1, counted) * place));
     }
 }
