@@ -10,8 +10,17 @@ import java.util.List;
  * @param coves those whose evidence is in it
  * @param brief whether the evidence is the short one
  * @param ends whether what bears on all of it, the readings and the seal are in it
+ * @param remark on the first page, about the paper itself; mostly empty
  */
-record Sheets(boolean begins, List<StopPage> stops, List<CovePage> coves, boolean brief, boolean ends) {
+record Sheets(boolean begins, List<StopPage> stops, List<CovePage> coves, boolean brief, boolean ends, String remark) {
+
+    private Sheets(boolean begins, List<StopPage> stops, List<CovePage> coves, boolean brief, boolean ends) {
+        this(begins, stops, coves, brief, ends, "");
+    }
+
+    Sheets remarking(String said) {
+        return new Sheets(begins, stops, coves, brief, ends, said);
+    }
 
     /** What is laid out at once takes memory; these many stops and coves make some thirty pages. */
     private static final int STOPS = 60;

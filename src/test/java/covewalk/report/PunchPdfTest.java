@@ -152,6 +152,13 @@ class PunchPdfTest {
         }
     }
 
+    @Test
+    void saysThatItsTypeLacksLettersOnlyWhereItDoes() throws IOException {
+        String letters = "Letters that the type of this PDF lacks";
+        assertTrue(text(pdf(Sample.named("\u6F22\u5B57"), "", PageStyle.USUAL)).contains(letters));
+        assertFalse(text(pdf(Sample.named("Straße 5 \u20AC \u2033 \u0141\u00F3d\u017A \u0416"), "", PageStyle.USUAL)).contains(letters));
+    }
+
     private static void writesNothingOfTheirs(PDDocument document) throws IOException {
         for (PDPage page : document.getPages()) {
             assertEquals(List.of(), page.getAnnotations().stream().map(annotation -> annotation.getCOSObject().getDictionaryObject(COSName.A))
