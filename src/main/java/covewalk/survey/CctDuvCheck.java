@@ -21,6 +21,13 @@ final class CctDuvCheck {
         return problems;
     }
 
+    /** Whether {@link #problems} has nothing to say. */
+    static boolean isUsual(TypedPair pair) {
+        double kelvin = pair.first().value();
+        return kelvin >= UsualWhite.LEAST_CCT_K && kelvin <= UsualWhite.MOST_CCT_K
+                && Math.abs(pair.second().value()) <= UsualWhite.MOST_DUV && TypedColour.cctDuvOf(pair).isReal();
+    }
+
     private static void checkCct(Typed cct, List<Problem> problems) {
         double kelvin = cct.value();
         if (kelvin < CctDuv.MIN_CCT_K || kelvin > CctDuv.MAX_CCT_K) {

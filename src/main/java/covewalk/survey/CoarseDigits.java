@@ -1,7 +1,6 @@
 package covewalk.survey;
 
 import java.util.List;
-import java.util.Optional;
 
 /** Whether the pair that counts was typed with too few digits to compare neighbours by. */
 final class CoarseDigits {
@@ -13,20 +12,27 @@ final class CoarseDigits {
     }
 
     static List<Problem> problems(TypedColour colour) {
+        if (!are(colour)) {
+            return List.of();
+        }
         if (colour.xy().isPresent()) {
-            return check(colour.xy(), "colour.coarse.xy", "x");
+            return List.of(Problem.warning("colour.coarse.xy").inColumn("x"));
         }
         if (colour.uvPrime().isPresent()) {
-            return check(colour.uvPrime(), "colour.coarse.uv", "u_prime");
+            return List.of(Problem.warning("colour.coarse.uv").inColumn("u_prime"));
         }
-        Typed duv = colour.cctDuv().orElseThrow().second();
-        return duv.resolution() >= COARSE ? List.of(Problem.warning("colour.coarse.duv", duv.text()).inColumn("duv"))
-                : List.of();
+        return List.of(Problem.warning("colour.coarse.duv", colour.cctDuv().orElseThrow().second().text()).inColumn("duv"));
     }
 
-    private static List<Problem> check(Optional<TypedPair> pair, String key, String column) {
-        boolean coarse = pair.filter(both -> both.first().resolution() >= COARSE || both.second().resolution() >= COARSE)
-                .isPresent();
-        return coarse ? List.of(Problem.warning(key).inColumn(column)) : List.of();
+    static boolean are(TypedColour colour) {
+        if (colour.xy().isPresent()) {
+            return are(colour.xy().get());
+        }
+        return colour.uvPrime().isPresent() ? are(colour.uvPrime().get())
+                : colour.cctDuv().orElseThrow().second().resolution() >= COARSE;
+    }
+
+    private static boolean are(TypedPair pair) {
+        return pair.first().resolution() >= COARSE || pair.second().resolution() >= COARSE;
     }
 }

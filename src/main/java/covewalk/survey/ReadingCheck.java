@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** Readings that stand, against the description: cove, set-up, position and colour. */
 final class ReadingCheck {
@@ -14,7 +13,7 @@ final class ReadingCheck {
 
     private final Map<String, Cove> coves = new HashMap<>();
     private final Map<String, SetUp> setUps = new HashMap<>();
-    /** By identity: a log read from disk shares equal colours, and comparing them would cost more than the check. */
+    /** Those that are looked at twice, by identity: a log read from disk shares equal colours, and comparing them costs more. */
     private final Map<TypedColour, List<Problem>> colours = new IdentityHashMap<>();
     private final Map<String, Integer> coarse = new HashMap<>();
     private final Map<String, Problem> firstCoarse = new HashMap<>();
@@ -26,11 +25,11 @@ final class ReadingCheck {
     }
 
     void take(Reading reading) {
-        Optional<Cove> cove = Optional.ofNullable(coves.get(reading.cove()));
-        if (cove.isEmpty()) {
+        Cove cove = coves.get(reading.cove());
+        if (cove == null) {
             add(reading, "cove", Problem.refusal("log.no-cove", reading.cove()));
         } else {
-            checkPosition(reading, cove.get());
+            checkPosition(reading, cove);
         }
         if (!setUps.containsKey(reading.setUp())) {
             add(reading, "setup", Problem.refusal("log.no-setup", reading.setUp()));
@@ -49,6 +48,9 @@ final class ReadingCheck {
     }
 
     private void checkColour(Reading reading, TypedColour colour) {
+        if (PlainWhite.is(colour)) {
+            return;
+        }
         if (colours.size() > REMEMBERED) {
             colours.clear();
         }

@@ -10,17 +10,19 @@ import java.util.Set;
 /** Whether readings have ids of their own, and corrections and withdrawals name an earlier reading. */
 final class ReplacementCheck {
 
-    private final Set<String> earlier = new HashSet<>();
+    private final EarlierIds earlier;
     private final Set<String> standing = new HashSet<>();
     private final Map<String, Reading> correctedBy = new HashMap<>();
     private final List<Problem> problems = new ArrayList<>();
 
-    private ReplacementCheck() {
+    private ReplacementCheck(List<Reading> log) {
+        earlier = new EarlierIds(log);
     }
 
-    static List<Problem> problems(List<Reading> log) {
-        ReplacementCheck check = new ReplacementCheck();
-        StandingReadings.of(log).stream().filter(reading -> !reading.replaces().isEmpty())
+    /** @param standing those of the log that stand */
+    static List<Problem> problems(List<Reading> log, List<Reading> standing) {
+        ReplacementCheck check = new ReplacementCheck(log);
+        standing.stream().filter(reading -> !reading.replaces().isEmpty())
                 .forEach(reading -> check.standing.add(reading.id()));
         log.forEach(check::take);
         return check.problems;
@@ -30,7 +32,7 @@ final class ReplacementCheck {
         if (!reading.replaces().isEmpty()) {
             checkReplaced(reading);
         }
-        if (!earlier.add(reading.id())) {
+        if (!earlier.takeNext()) {
             add(reading, "reading", Problem.refusal("log.id-twice", reading.id()));
         }
     }

@@ -29,9 +29,10 @@ public final class Soundness {
      * says is checked only while it stands: a wrong one is cured by a later row that replaces it.
      */
     public static List<Problem> ofReadings(Survey survey, List<Reading> log) {
-        List<Problem> problems = new ArrayList<>(ReplacementCheck.problems(log));
+        List<Reading> standing = StandingReadings.of(log);
+        List<Problem> problems = new ArrayList<>(ReplacementCheck.problems(log, standing));
         ReadingCheck check = new ReadingCheck(survey);
-        StandingReadings.of(log).forEach(check::take);
+        standing.forEach(check::take);
         problems.addAll(check.problems());
         problems.sort(Comparator.comparingInt(Problem::line));
         return problems;

@@ -18,6 +18,9 @@ public final class StandingReadings {
                 replaced.add(reading.replaces());
             }
         }
+        if (replaced.isEmpty()) {
+            return List.copyOf(log); // no withdrawal either, as each names what it takes back
+        }
         return log.stream().filter(reading -> !reading.withdraws() && !replaced.contains(reading.id())).toList();
     }
 }

@@ -13,6 +13,9 @@ public record Typed(String text, double value) {
 
     private static final int LONGEST = 40;
 
+    /** One unit of the last decimal, by how many there are. A log asks for two powers of ten a reading, several times. */
+    private static final double[] UNIT = {1, 1e-1, 1e-2, 1e-3, 1e-4, 1e-5, 1e-6, 1e-7, 1e-8};
+
     public Typed {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException(text + " is no finite number");
@@ -49,8 +52,11 @@ public record Typed(String text, double value) {
 
     /** One unit of the last digit typed: 0.0001 for 0.4580, 1 for 2700. */
     public double resolution() {
+        if (text.indexOf('e') >= 0 || text.indexOf('E') >= 0) {
+            return new BigDecimal(text).ulp().doubleValue();
+        }
         int point = text.indexOf('.');
-        boolean plain = text.indexOf('e') < 0 && text.indexOf('E') < 0;
-        return plain ? Math.pow(10, point < 0 ? 0 : point + 1 - text.length()) : new BigDecimal(text).ulp().doubleValue();
+        int decimals = point < 0 ? 0 : text.length() - point - 1;
+        return decimals < UNIT.length ? UNIT[decimals] : Math.pow(10, -decimals);
     }
 }

@@ -58,9 +58,16 @@ public record TypedColour(Optional<TypedPair> cctDuv, Optional<TypedPair> xy, Op
      * u', v' by the Jacobian of the conversion.
      */
     public Covariance digits() {
-        TypedPair pair = xy.or(() -> uvPrime).or(() -> cctDuv).orElseThrow();
+        TypedPair pair = counting();
         Covariance asTyped = new Covariance(uniform(pair.first()), 0, uniform(pair.second()));
         return jacobian().carry(asTyped);
+    }
+
+    private TypedPair counting() {
+        if (xy.isPresent()) {
+            return xy.get();
+        }
+        return uvPrime.isPresent() ? uvPrime.get() : cctDuv.orElseThrow();
     }
 
     private Jacobian jacobian() {

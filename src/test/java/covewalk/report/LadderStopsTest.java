@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import covewalk.survey.Cove;
 import covewalk.survey.Placement;
+import covewalk.survey.file.PunchState;
 import covewalk.verdict.Fault;
 import java.util.Arrays;
 import java.util.List;
@@ -44,9 +45,9 @@ class LadderStopsTest {
     private static List<PunchItem> items(Cove cove, String positions) {
         double[] at = Arrays.stream(positions.split(" ")).mapToDouble(Double::parseDouble).toArray();
         Fault any = Sample.judgement().coves().get(0).faults().get(0);
-        return IntStream.range(0, at.length).mapToObj(i -> new PunchItem(i + 1, cove, new Fault(any.kind(), at[i], at[i], at[i],
+        return IntStream.range(0, at.length).mapToObj(i -> new PunchItem(cove, new Fault(any.kind(), at[i], at[i], at[i],
                 any.placements(), any.difference(), any.limitSteps(), any.confidence(), any.verdict(), any.hint(), any.settle(),
-                any.budget(), any.notes()), List.of(), List.of())).toList();
+                any.budget(), any.notes()), List.of(), List.of(), PunchState.open(i + 1))).toList();
     }
 
     private static Cove wall() {

@@ -18,23 +18,44 @@ import java.util.function.Function;
  */
 final class Fields {
 
+    private static final int NO_LIST = -1;
+
     private final ObjectNode node;
-    private final String path;
+    private final Fields outer;
+    private final String called;
+    private final int index;
     private final List<Problem> problems;
 
     /** @param problems where everything wrong goes, with the path as its column */
     Fields(ObjectNode node, String path, List<Problem> problems) {
+        this(node, null, path, NO_LIST, problems);
+    }
+
+    private Fields(ObjectNode node, Fields outer, String called, int index, List<Problem> problems) {
         this.node = node;
-        this.path = path;
+        this.outer = outer;
+        this.called = called;
+        this.index = index;
         this.problems = problems;
     }
 
-    String path(String name) {
-        return path.isEmpty() ? name : path + "." + name;
+    String path(String of) {
+        String path = path();
+        return path.isEmpty() ? of : path + "." + of;
     }
 
+    /** Put together only when asked for: mostly nothing is wrong. */
     String path() {
-        return path;
+        if (outer == null) {
+            return called;
+        }
+        String path = outer.path(called);
+        return index == NO_LIST ? path : path + "[" + index + "]";
+    }
+
+    /** Which of its list it is, from 0; -1 where it is in none. */
+    int index() {
+        return index;
     }
 
     void add(String name, Problem problem) {
@@ -83,9 +104,12 @@ final class Fields {
             add(name, Problem.refusal("json.no-number", value.get()));
             return OptionalDouble.empty();
         }
-        Optional<Problem> wrong = range.check(value.get().doubleValue(), value.get().asText());
-        wrong.ifPresent(problem -> add(name, problem));
-        return wrong.isPresent() ? OptionalDouble.empty() : OptionalDouble.of(value.get().doubleValue());
+        double number = value.get().doubleValue();
+        if (!range.holds(number)) {
+            add(name, range.problem(value.get().asText()));
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(number);
     }
 
     /** The number; where it is missing or wrong, which is told, {@code otherwise}. */
@@ -123,7 +147,7 @@ final class Fields {
     /** One of a few words; an empty text counts as missing. */
     <T> Optional<T> word(String name, Function<String, Optional<T>> of, String all) {
         String text = text(name);
-        Optional<T> word = of.apply(text);
+        Optional<T> word = text.isEmpty() ? Optional.empty() : of.apply(text);
         if (word.isEmpty() && !text.isEmpty()) {
             add(name, Problem.refusal("json.no-word", text, all));
         }
@@ -137,7 +161,7 @@ final class Fields {
             add(name, Problem.refusal("json.no-fields"));
         }
         ObjectNode object = value.isPresent() && value.get() instanceof ObjectNode found ? found : node.objectNode();
-        return new Fields(object, path(name), problems);
+        return new Fields(object, this, name, NO_LIST, problems);
     }
 
     List<Fields> objects(String name) {
@@ -147,11 +171,10 @@ final class Fields {
             add(name, Problem.refusal("json.no-list"));
         }
         for (int i = 0; value.isPresent() && value.get().isArray() && i < value.get().size(); i++) {
-            String at = name + "[" + i + "]";
             if (value.get().get(i) instanceof ObjectNode object) {
-                objects.add(new Fields(object, path(at), problems));
+                objects.add(new Fields(object, this, name, i, problems));
             } else {
-                add(at, Problem.refusal("json.no-fields"));
+                add(name + "[" + i + "]", Problem.refusal("json.no-fields"));
             }
         }
         return objects;

@@ -3,6 +3,7 @@ package covewalk.survey.file;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonStreamContext;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
@@ -21,6 +22,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Reads JSON (RFC 8259) into a tree that keeps the digits of numbers, and notes the line of everything in it. Two fields
@@ -36,7 +38,7 @@ final class JsonTree {
                     .maxStringLength(100_000).maxNameLength(1000).maxNumberLength(100).build())
             .build();
 
-    private final Places places = new Places();
+    private final JsonLines lines = new JsonLines();
     private final List<Problem> problems = new ArrayList<>();
     private final JsonParser parser;
 
@@ -57,7 +59,7 @@ final class JsonTree {
     private Read read() throws IOException {
         Optional<ObjectNode> root = Optional.empty();
         try {
-            JsonNode node = parser.nextToken() == null ? NullNode.getInstance() : node("");
+            JsonNode node = parser.nextToken() == null ? NullNode.getInstance() : root();
             if (parser.nextToken() != null) {
                 add(Problem.refusal("json.trailing"), parser.currentTokenLocation().getLineNr());
             } else if (node instanceof ObjectNode object) {
@@ -70,7 +72,7 @@ final class JsonTree {
             int line = broken.getLocation() == null ? 1 : broken.getLocation().getLineNr();
             add(Problem.refusal(key(broken)), Math.max(1, line));
         }
-        return new Read(root, places, problems);
+        return new Read(root, new Places(lines), problems);
     }
 
     private static String key(JsonProcessingException broken) {
@@ -80,11 +82,17 @@ final class JsonTree {
         return broken instanceof JsonEOFException ? "json.ends-early" : "json.syntax";
     }
 
-    private JsonNode node(String path) throws IOException {
-        places.add(path, parser.currentTokenLocation().getLineNr());
+    private JsonNode root() throws IOException {
+        int line = parser.currentTokenLocation().getLineNr();
+        JsonNode node = node();
+        lines.root(node, line);
+        return node;
+    }
+
+    private JsonNode node() throws IOException {
         return switch (parser.currentToken()) {
-            case START_OBJECT -> object(path);
-            case START_ARRAY -> array(path);
+            case START_OBJECT -> object();
+            case START_ARRAY -> array();
             case VALUE_STRING -> TextNode.valueOf(parser.getText());
             case VALUE_NUMBER_INT -> BigIntegerNode.valueOf(parser.getBigIntegerValue());
             case VALUE_NUMBER_FLOAT -> DecimalNode.valueOf(parser.getDecimalValue());
@@ -94,28 +102,45 @@ final class JsonTree {
         };
     }
 
-    private ObjectNode object(String path) throws IOException {
+    private ObjectNode object() throws IOException {
         ObjectNode object = NODES.objectNode();
+        IntStream.Builder inside = IntStream.builder();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String name = parser.currentName();
-            String at = path.isEmpty() ? name : path + "." + name;
             int line = parser.currentTokenLocation().getLineNr();
             parser.nextToken();
-            JsonNode value = node(at);
+            inside.add(parser.currentTokenLocation().getLineNr());
+            JsonNode value = node();
             if (object.has(name)) {
-                problems.add(Problem.refusal("json.twice").at(FileNames.DESCRIPTION, line, at));
+                problems.add(Problem.refusal("json.twice").at(FileNames.DESCRIPTION, line, path(parser.getParsingContext())));
             }
             object.set(name, value);
         }
+        lines.inside(object, inside.build().toArray());
         return object;
     }
 
-    private ArrayNode array(String path) throws IOException {
+    private ArrayNode array() throws IOException {
         ArrayNode array = NODES.arrayNode();
+        IntStream.Builder inside = IntStream.builder();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
-            array.add(node(path + "[" + array.size() + "]"));
+            inside.add(parser.currentTokenLocation().getLineNr());
+            array.add(node());
         }
+        lines.inside(array, inside.build().toArray());
         return array;
+    }
+
+    /** Where the parser is, as in {@code coves[1].lengthM}. */
+    private static String path(JsonStreamContext at) {
+        if (at.inRoot()) {
+            return "";
+        }
+        String outer = path(at.getParent());
+        if (at.inArray()) {
+            return outer + "[" + at.getCurrentIndex() + "]";
+        }
+        return outer.isEmpty() ? at.getCurrentName() : outer + "." + at.getCurrentName();
     }
 
     private void add(Problem problem, int line) {

@@ -19,6 +19,11 @@ import java.util.Optional;
 record LogContent(Optional<LogHeader> header, List<Reading> readings, List<Problem> problems, long wholeBytes,
                   int lines, byte[] unfinished, boolean crlf) {
 
+    LogContent {
+        readings = List.copyOf(readings); // once here: whoever takes copies of it later gets this one
+        problems = List.copyOf(problems);
+    }
+
     static LogContent ofNothing() {
         return new LogContent(Optional.empty(), List.of(), List.of(), 0, 0, new byte[0], false);
     }

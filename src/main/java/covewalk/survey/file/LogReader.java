@@ -83,7 +83,9 @@ final class LogReader {
             if (readable && rows.end() > rows.start()) {
                 cells.split(rows.buffer(), rows.start(), rows.end());
                 reader.read(cells, rows.line()).ifPresent(readings::add);
-                reader.problems().forEach(problem -> add(problem, rows.line()));
+                for (Problem problem : reader.problems()) {
+                    add(problem, rows.line());
+                }
             }
         }
     }

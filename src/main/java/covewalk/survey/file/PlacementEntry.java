@@ -17,18 +17,21 @@ final class PlacementEntry {
     private PlacementEntry() {
     }
 
-    private record Placed(Placement placement, String path) {
+    private record Placed(Placement placement, Fields fields) {
     }
 
     static List<Placement> read(Fields cove, Places places) {
         cove.needed(NAME);
         List<Placed> read = new ArrayList<>();
         for (Fields fields : cove.objects(NAME)) {
-            placement(fields).ifPresent(placement -> read.add(new Placed(placement, fields.path())));
+            placement(fields).ifPresent(placement -> read.add(new Placed(placement, fields)));
         }
         read.sort(Comparator.comparing(Placed::placement, Placement.ALONG_THE_COVE));
         for (int i = 0; i < read.size(); i++) {
-            places.alias(cove.path(NAME + "[" + i + "]"), read.get(i).path);
+            Fields fields = read.get(i).fields;
+            if (fields.index() != i) {
+                places.alias(cove.path(NAME + "[" + i + "]"), fields.path());
+            }
         }
         return read.stream().map(Placed::placement).toList();
     }

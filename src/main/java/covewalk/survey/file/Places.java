@@ -11,11 +11,11 @@ final class Places {
 
     private static final Pattern PLACEMENT = Pattern.compile("(coves\\[\\d+]\\.placements\\[\\d+])(.*)");
 
-    private final Map<String, Integer> lines = new HashMap<>();
+    private final JsonLines lines;
     private final Map<String, String> inFile = new HashMap<>();
 
-    void add(String path, int line) {
-        lines.put(path, line);
+    Places(JsonLines lines) {
+        this.lines = lines;
     }
 
     /** Notes that what is checked under one path stands in the file under another: placements are sorted when read. */
@@ -25,7 +25,7 @@ final class Places {
 
     /** The problem with file and line, by the path in its column; that of what it lies in, where it is missing itself. */
     Problem place(Problem problem) {
-        return problem.at(FileNames.DESCRIPTION, line(problem.column()), problem.column());
+        return problem.at(FileNames.DESCRIPTION, lines.of(problem.column()), problem.column());
     }
 
     /** As {@link #place}, for a problem found in the records. */
@@ -36,13 +36,5 @@ final class Places {
         }
         String start = inFile.getOrDefault(placement.group(1), placement.group(1));
         return place(problem.inColumn(start + placement.group(2)));
-    }
-
-    private int line(String path) {
-        String at = path;
-        while (!lines.containsKey(at) && !at.isEmpty()) {
-            at = at.substring(0, Math.max(0, Math.max(at.lastIndexOf('.'), at.lastIndexOf('['))));
-        }
-        return lines.getOrDefault(at, 1);
     }
 }

@@ -1,7 +1,6 @@
 package covewalk.survey.file;
 
 import covewalk.survey.Problem;
-import java.util.Optional;
 
 /**
  * Which numbers a field of the description takes.
@@ -23,17 +22,15 @@ record Range(double least, boolean leastToo, double most, boolean mostToo) {
         return new Range(least, false, most, false);
     }
 
-    private boolean holds(double number) {
+    /** Never what is not finite. */
+    boolean holds(double number) {
         return (leastToo ? number >= least : number > least) && (mostToo ? number <= most : number < most);
     }
 
-    /** What is wrong with the number, written as {@code text}; nothing for one in range. */
-    Optional<Problem> check(double number, String text) {
-        if (holds(number)) { // false for what is not finite
-            return Optional.empty();
-        }
+    /** What is wrong with a number that it does not hold, written as {@code text}. */
+    Problem problem(String text) {
         String key = leastToo ? "json.range" : mostToo ? "json.range.above" : "json.range.between";
-        return Optional.of(Problem.refusal(key, text, words(least), words(most)));
+        return Problem.refusal(key, text, words(least), words(most));
     }
 
     private static String words(double bound) {

@@ -10,13 +10,13 @@ import java.util.Optional;
 final class RowFields {
 
     private final LogHeader header;
-    private final SharedValues shared;
+    private final SharedCells<String> words = new SharedCells<>(text -> Optional.of(text.strip()));
+    private final SharedCells<Typed> numbers = new SharedCells<>(Typed::of);
     private final List<Problem> problems = new ArrayList<>();
     private Cells cells = new Cells();
 
-    RowFields(LogHeader header, SharedValues shared) {
+    RowFields(LogHeader header) {
         this.header = header;
-        this.shared = shared;
     }
 
     /** Turns to another row; whether it is whole as text and fits the header. */
@@ -54,7 +54,7 @@ final class RowFields {
 
     /** A text that many rows have in common, without spaces around it. */
     String word(LogColumn column) {
-        return isBlank(column) ? "" : checked(column, shared.text(cells, header.cell(column)));
+        return isBlank(column) ? "" : checked(column, words.of(cells, header.cell(column)));
     }
 
     /** The text, of which there must be some. */
@@ -69,7 +69,7 @@ final class RowFields {
         if (isBlank(column)) {
             return Optional.empty();
         }
-        Optional<Typed> number = shared.number(cells, header.cell(column));
+        Optional<Typed> number = numbers.of(cells, header.cell(column));
         if (number.isEmpty()) {
             add(column, Problem.refusal("log.cell.number", text(column)));
         }

@@ -5,7 +5,6 @@ import covewalk.survey.Reading;
 import covewalk.survey.Role;
 import covewalk.survey.Typed;
 import covewalk.survey.TypedColour;
-import covewalk.survey.TypedPair;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,14 +13,19 @@ final class RowReader {
 
     private static final int MOST_ROUNDS = 1000;
 
-    private final SharedValues shared = new SharedValues();
+    /** Column by column and two by two, as a colour is taken. */
+    private static final LogColumn[] COLOUR =
+            {LogColumn.CCT_K, LogColumn.DUV, LogColumn.X, LogColumn.Y, LogColumn.U_PRIME, LogColumn.V_PRIME};
+
+    private final SharedColours colours = new SharedColours();
+    private final Typed[] colour = new Typed[COLOUR.length];
     private final RowFields row;
     private final String firstSetUp;
     private String lastTakenAt = "";
 
     /** @param firstSetUp the set-up of rows that name none */
     RowReader(LogHeader header, String firstSetUp) {
-        this.row = new RowFields(header, shared);
+        this.row = new RowFields(header);
         this.firstSetUp = firstSetUp;
     }
 
@@ -69,23 +73,27 @@ final class RowReader {
     }
 
     private Optional<TypedColour> colour() {
-        TypedPair cctDuv = pair(LogColumn.CCT_K, LogColumn.DUV);
-        TypedPair xy = pair(LogColumn.X, LogColumn.Y);
-        TypedPair uvPrime = pair(LogColumn.U_PRIME, LogColumn.V_PRIME);
-        boolean none = cctDuv == null && xy == null && uvPrime == null;
-        return none ? Optional.empty() : shared.colour(cctDuv, xy, uvPrime);
+        boolean any = false;
+        for (int first = 0; first < COLOUR.length; first += 2) {
+            any |= takePair(first);
+        }
+        return any ? colours.of(colour) : Optional.empty();
     }
 
-    /** The pair, or null where it is not there or half of it is missing or no number. */
-    private TypedPair pair(LogColumn first, LogColumn second) {
-        Typed one = row.number(first).orElse(null);
-        Typed two = row.number(second).orElse(null);
-        if (row.isBlank(first) != row.isBlank(second)) {
-            LogColumn missing = row.isBlank(first) ? first : second;
-            LogColumn given = row.isBlank(first) ? second : first;
-            row.add(missing, Problem.refusal("log.cell.half", given.code()));
+    /** Whether the pair is there; not where half of it is missing or no number. */
+    private boolean takePair(int first) {
+        LogColumn one = COLOUR[first];
+        LogColumn other = COLOUR[first + 1];
+        Typed ofOne = row.number(one).orElse(null);
+        Typed ofOther = row.number(other).orElse(null);
+        if (row.isBlank(one) != row.isBlank(other)) {
+            LogColumn missing = row.isBlank(one) ? one : other;
+            row.add(missing, Problem.refusal("log.cell.half", (missing == one ? other : one).code()));
         }
-        return one == null || two == null ? null : shared.pair(one, two);
+        boolean both = ofOne != null && ofOther != null;
+        colour[first] = both ? ofOne : null;
+        colour[first + 1] = both ? ofOther : null;
+        return both;
     }
 
     private Role role() {

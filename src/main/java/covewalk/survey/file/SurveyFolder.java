@@ -42,9 +42,8 @@ public final class SurveyFolder {
             return new ReadSurvey(Optional.empty(), List.of(), List.of(Problem.refusal("folder.missing")
                     .at(String.valueOf(folder.getFileName()), 0, "")));
         }
-        DescriptionFile.Description description = DescriptionFile.in(folder).read();
-        List<Problem> problems = new ArrayList<>(description.problems());
-        Optional<Survey> survey = description.survey();
+        List<Problem> problems = new ArrayList<>();
+        Optional<Survey> survey = description(problems);
         LogContent log = log(survey.map(known -> known.firstSetUp().id()).orElse(SetUp.ASSUMED.id()));
         List<Problem> ofLog = new ArrayList<>(log.problems());
         survey.ifPresent(known -> Soundness.ofReadings(known, log.readings())
@@ -52,6 +51,13 @@ public final class SurveyFolder {
         ofLog.sort(Comparator.comparingInt(Problem::line));
         problems.addAll(ofLog);
         return new ReadSurvey(survey, log.readings(), problems);
+    }
+
+    /** The survey alone: the tree of a large description is not held on to while the log is read. */
+    private Optional<Survey> description(List<Problem> problems) throws IOException {
+        DescriptionFile.Description description = DescriptionFile.in(folder).read();
+        problems.addAll(description.problems());
+        return description.survey();
     }
 
     /**

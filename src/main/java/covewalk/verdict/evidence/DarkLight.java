@@ -72,8 +72,11 @@ final class DarkLight implements ColourOf {
     /** Dark lux over lit lux; 0 where no dark reading is from the same spot, or one of them has no lux. */
     double share(Reading reading) {
         Dark dark = spots.isEmpty() ? null : spots.get(Spot.of(reading));
+        if (dark == null || dark.readings == 0) {
+            return 0;
+        }
         double lit = reading.lux().map(Typed::value).orElse(0.0);
-        return dark == null || dark.readings == 0 || !(lit > 0) ? 0 : dark.lux() / lit;
+        return lit > 0 ? dark.lux() / lit : 0;
     }
 
     /** A dark reading was taken there, and lux is missing on one side. */

@@ -6,7 +6,6 @@ import covewalk.survey.Reading;
 import covewalk.survey.Role;
 import covewalk.survey.SetUp;
 import covewalk.survey.Survey;
-import covewalk.survey.Typed;
 import covewalk.verdict.stretch.ColourOf;
 import covewalk.verdict.stretch.Station;
 import java.util.Collection;
@@ -110,8 +109,7 @@ public final class Evidence implements ColourOf {
 
         void count(Reading reading) {
             walked++;
-            double lux = reading.lux().map(Typed::value).orElse(Double.POSITIVE_INFINITY);
-            belowRange += setUp.leastLux().isPresent() && lux < setUp.leastLux().getAsDouble() ? 1 : 0;
+            belowRange += isBelowRange(reading) ? 1 : 0;
             double share = dark.share(reading);
             largestShare = Math.max(largestShare, share);
             foreign += dark.subtracted(reading) ? 1 : 0;
@@ -120,6 +118,11 @@ public final class Evidence implements ColourOf {
             boolean timed = spot != null && time(reading, spot).isPresent();
             inTime += timed ? 1 : 0;
             withoutTime += spot != null && !timed ? 1 : 0;
+        }
+
+        private boolean isBelowRange(Reading reading) {
+            return setUp.leastLux().isPresent() && reading.lux().isPresent()
+                    && reading.lux().get().value() < setUp.leastLux().getAsDouble();
         }
 
         SetUpTally tally() {

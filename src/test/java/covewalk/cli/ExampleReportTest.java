@@ -1,16 +1,11 @@
-package covewalk.report;
+package covewalk.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import covewalk.survey.file.ReadSurvey;
-import covewalk.survey.file.SealRecord;
-import covewalk.survey.file.SurveyFolder;
-import covewalk.verdict.Judge;
-import covewalk.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
+import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -32,12 +27,15 @@ class ExampleReportTest {
     @TempDir
     Path made;
 
+    /** Of a copy: a report may add to a survey's folder. */
     @BeforeAll
     void report() throws IOException {
         Path demo = Path.of("survey-demo", "reading-rooms");
-        ReadSurvey read = SurveyFolder.at(demo).read();
-        new Report(Words.english(), PageStyle.USUAL).write(new Audit(new Judge().judge(read.survey().orElseThrow(), read.log()), read.log(),
-                read.warnings(), Optional.of(SealRecord.of(demo))), made);
+        Path copy = Files.createDirectories(made.resolve("survey"));
+        for (String file : List.of("survey.json", "readings.csv", "punch.csv", "seal.json")) {
+            Files.copy(demo.resolve(file), copy.resolve(file));
+        }
+        FrontDoor.run("report", copy.toString(), "--out", made.toString());
     }
 
     @ParameterizedTest
