@@ -11,6 +11,7 @@ import covewalk.report.PunchWords;
 import covewalk.survey.Cove;
 import covewalk.survey.Limits;
 import covewalk.survey.Reel;
+import covewalk.survey.file.PunchState;
 import covewalk.survey.ReelsById;
 import covewalk.verdict.Difference;
 import covewalk.verdict.Fault;
@@ -82,7 +83,7 @@ final class CardWords {
     }
 
     private static Optional<PunchItem> item(Finding finding, List<Reel> reels) {
-        return finding.fault().map(fault -> new PunchItem(1, finding.cove().cove(), fault, reels, List.of()));
+        return finding.fault().map(fault -> new PunchItem(finding.cove().cove(), fault, reels, List.of(), PunchState.open(1)));
     }
 
     private List<Line> numbers(Finding finding, Limits limits) {

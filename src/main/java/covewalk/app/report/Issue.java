@@ -3,9 +3,15 @@ package covewalk.app.report;
 import covewalk.app.open.DiskWork;
 import covewalk.app.text.Texts;
 import covewalk.report.Audit;
+import covewalk.report.EarlierVisit;
+import covewalk.report.PunchList;
 import covewalk.report.Report;
+import covewalk.survey.Problem;
 import covewalk.survey.file.DiskWords;
+import covewalk.survey.file.FolderLock;
 import covewalk.survey.file.Outcome;
+import covewalk.survey.file.PunchLog;
+import covewalk.survey.file.PunchStates;
 import covewalk.survey.file.ReadSurvey;
 import covewalk.survey.file.ReadingLog;
 import covewalk.survey.file.Seal;
@@ -85,9 +91,10 @@ final class Issue implements DiskWork<Issue.Ended> {
         }
         told.accept(Step.SEALING);
         List<String> toKnow = new ArrayList<>();
-        String seal = seal(toKnow);
+        Optional<PunchList> list = numbered(log.lock(), toKnow);
+        String seal = list.isEmpty() ? "" : seal(log.lock(), toKnow);
         told.accept(Step.WRITING);
-        return write(read, seal, toKnow);
+        return write(list.orElseGet(() -> PunchList.of(judgement)), read, seal, toKnow);
     }
 
     /** Before the survey is sealed: a seal is for a report that was issued. */
@@ -104,9 +111,32 @@ final class Issue implements DiskWork<Issue.Ended> {
         return Files.isWritable(folder) ? Optional.empty() : Optional.of(texts.get("folder.denied"));
     }
 
-    private String seal(List<String> toKnow) {
+    /** With its numbers fixed in the survey's log, before that is sealed; empty where the log cannot be read or written. */
+    private Optional<PunchList> numbered(FolderLock lock, List<String> toKnow) {
+        List<Problem> problems = new ArrayList<>();
         try {
-            Outcome<String> seal = Seal.issue(survey);
+            Outcome<PunchLog> opened = PunchLog.open(lock);
+            problems.addAll(opened.problems());
+            if (opened.refused()) {
+                return Optional.empty();
+            }
+            try (PunchLog punch = opened.value().orElseThrow()) {
+                PunchStates recorded = PunchLog.read(survey).value().orElse(PunchStates.NONE);
+                Optional<EarlierVisit> before = EarlierVisit.of(survey, judgement.survey(), false, problems);
+                PunchList list = PunchList.of(judgement, recorded, before);
+                return Optional.of(list.registered(punch.append(list.registrations())));
+            }
+        } catch (IOException failed) {
+            toKnow.add(texts.get("not-sealed.failed", DiskWords.reason(failed)));
+            return Optional.empty();
+        } finally {
+            problems.forEach(problem -> toKnow.add(problem.inFull(texts.locale())));
+        }
+    }
+
+    private String seal(FolderLock lock, List<String> toKnow) {
+        try {
+            Outcome<String> seal = Seal.issue(lock);
             seal.problems().forEach(problem -> toKnow.add(problem.inFull(texts.locale())));
             if (seal.refused()) {
                 toKnow.add(texts.get("not-sealed.unreadable"));
@@ -118,10 +148,10 @@ final class Issue implements DiskWork<Issue.Ended> {
         }
     }
 
-    private Ended write(ReadSurvey read, String seal, List<String> toKnow) {
+    private Ended write(PunchList list, ReadSurvey read, String seal, List<String> toKnow) {
         try {
             Report.Written written = new Report(choices.language().words(), choices.style())
-                    .write(new Audit(judgement, read.log(), read.warnings(), sealed(seal)), choices.folder());
+                    .write(new Audit(list, read.log(), read.warnings(), sealed(seal)), choices.folder());
             written.noPdf().ifPresent(why -> toKnow.add(texts.get("no-pdf", reason(why))));
             return new Ended(Optional.of(new Issued(written.files(), seal, toKnow)), "");
         } catch (IOException failed) {

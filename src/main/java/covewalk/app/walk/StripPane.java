@@ -2,12 +2,15 @@ package covewalk.app.walk;
 
 import covewalk.app.parts.PicturePane;
 import covewalk.app.text.Texts;
-import covewalk.plot.LowStrip;
+import covewalk.plot.HereMark;
+import covewalk.plot.Picture;
+import covewalk.plot.Strip;
+import covewalk.plot.StripFrame;
 import covewalk.survey.Reading;
 import covewalk.survey.Role;
 import covewalk.verdict.CoveJudgement;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.function.BooleanSupplier;
 import javafx.beans.InvalidationListener;
 import javafx.beans.WeakInvalidationListener;
 import javafx.scene.layout.StackPane;
@@ -16,16 +19,19 @@ import javafx.scene.layout.StackPane;
 final class StripPane extends StackPane {
 
     /** Pixels to a millimetre of the picture, for each pixel of the text's size. */
-    private static final double PX_PER_MM = 0.29;
+    private static final double PX_PER_MM = 0.26;
 
     private final WalkModel model;
+    private final BooleanSupplier dark;
     private double textPx = 15;
     private final Texts texts;
     private final PicturePane strip = new PicturePane();
     private final InvalidationListener onChange = observable -> draw();
 
-    StripPane(WalkModel model, Texts texts) {
+    /** @param dark whether no light area may light the ceiling */
+    StripPane(WalkModel model, Texts texts, BooleanSupplier dark) {
         this.model = model;
+        this.dark = dark;
         this.texts = texts;
         setId("walk-strip");
         getStyleClass().add("walk-strip");
@@ -48,8 +54,9 @@ final class StripPane extends StackPane {
         boolean there = judged.isPresent() && widthMm > 0;
         strip.setVisible(there);
         if (there) {
-            OptionalDouble here = model.way().aim() == null ? OptionalDouble.empty() : OptionalDouble.of(model.way().aim().atM());
-            strip.show(LowStrip.of(judged.get(), texts.words(), widthMm, here));
+            StripFrame frame = StripFrame.screen(judged.get().cove(), widthMm, dark.getAsBoolean());
+            Picture picture = Strip.of(judged.get(), texts.words(), frame);
+            strip.show(model.way().aim() == null ? picture : HereMark.on(picture, frame, model.way().aim().atM(), texts.words()));
         }
     }
 

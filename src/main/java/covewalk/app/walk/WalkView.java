@@ -1,6 +1,7 @@
 package covewalk.app.walk;
 
 import covewalk.app.desk.Desk;
+import covewalk.app.desk.Theme;
 import covewalk.app.desk.Spot;
 import covewalk.app.parts.NumberPad;
 import covewalk.app.text.Texts;
@@ -50,7 +51,7 @@ final class WalkView extends BorderPane {
         this.texts = texts;
         getStyleClass().add("walk");
         setMinSize(0, 0);
-        strip = new StripPane(model, texts);
+        strip = new StripPane(model, texts, () -> desk.settings().theme() == Theme.DARK);
         entry = new EntryPane(model, texts);
         pad = new NumberPad(entry, new NumberPad.Says(texts.numbers().plain(0.5, 1).substring(1, 2), texts.get("pad.back"),
                 texts.get("pad.sign"), texts.get("pad.next"), texts.get("pad.enter"), texts.get("pad.enter.says")));
