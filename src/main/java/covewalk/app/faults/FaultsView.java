@@ -42,6 +42,7 @@ final class FaultsView extends ScrollPane {
     private final HBox columns = new HBox(16);
     private final VBox all = new VBox(8);
     private final Label nothing = new Label();
+    private Finding shown;
 
     FaultsView(Desk desk, FaultsModel model) {
         this.desk = desk;
@@ -71,25 +72,31 @@ final class FaultsView extends ScrollPane {
         setContent(all);
         widthProperty().addListener((property, before, now) -> arrange());
         heightProperty().addListener((property, before, now) -> arrange());
-        model.chosenProperty().addListener((property, before, now) -> show(before, now));
-        model.judgement().addListener((property, before, now) -> show(model.chosenProperty().get(), model.chosenProperty().get()));
-        show(null, model.chosenProperty().get());
+        model.chosenProperty().addListener((property, before, now) -> show(now));
+        model.judgement().addListener((property, before, now) -> show(model.chosenProperty().get()));
+        sceneProperty().addListener((property, before, now) -> show(model.chosenProperty().get()));
     }
 
     void focusList() {
         list.focus();
     }
 
-    private void show(Finding before, Finding now) {
+    private void show(Finding now) {
         Judgement judgement = model.judgement().getValue();
+        if (getScene() == null) {
+            return; // nobody sees it
+        }
         if (now == null || judgement == null) {
             nothing.setText(texts.get(judgement == null ? "judging" : model.nothingToActOn() ? "none" : "choose"));
             card.setContent(nothing);
+            shown = null;
             return;
         }
+        boolean another = shown == null || !now.sameAs(shown);
+        shown = now;
         card.setContent(new CardView(new CardWords(texts, desk.settings().feet()).card(now, judgement), texts, desk.settings(),
                 model::walkThere));
-        if (before == null || !now.sameAs(before)) {
+        if (another) {
             card.setVvalue(0);
         }
     }

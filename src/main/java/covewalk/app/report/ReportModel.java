@@ -1,6 +1,7 @@
 package covewalk.app.report;
 
 import covewalk.app.desk.Desk;
+import covewalk.app.desk.Place;
 import covewalk.app.open.OpenSurvey;
 import covewalk.app.text.Texts;
 import covewalk.report.Audit;
@@ -49,6 +50,7 @@ final class ReportModel {
     private final InvalidationListener follow = observable -> follow();
     private AtomicBoolean stop = new AtomicBoolean();
     private Judgement issuedOf;
+    private Judgement contentsOf;
 
     ReportModel(Desk desk) {
         this.desk = desk;
@@ -117,13 +119,11 @@ final class ReportModel {
             before.judgementProperty().removeListener(follow);
             before.judgingProperty().removeListener(follow);
             before.waiting().removeListener(follow);
-            before.toKnow().removeListener(follow);
         }
         if (now != null) {
             now.judgementProperty().addListener(follow);
             now.judgingProperty().addListener(follow);
             now.waiting().addListener(follow);
-            now.toKnow().addListener(follow);
             folder.set(beside(now.folder()).toString());
         }
         status.set("");
@@ -136,10 +136,19 @@ final class ReportModel {
         return survey.toAbsolutePath().resolveSibling(survey.getFileName() + "-report");
     }
 
+    /** Somebody comes here: only for them is said what will be in a report. */
+    void arrive() {
+        follow();
+    }
+
     private void follow() {
         OpenSurvey survey = desk.survey();
         Judgement judgement = survey == null ? null : survey.judgementProperty().get();
-        contents.set(judgement == null ? null : Contents.of(new Audit(judgement, survey.log(), survey.toKnow(), Optional.empty()), texts.words()));
+        if (desk.placeProperty().get() == Place.REPORT && (judgement == null || judgement != contentsOf)) {
+            contentsOf = judgement;
+            contents.set(judgement == null ? null
+                    : Contents.of(new Audit(judgement, survey.log(), survey.toKnow(), Optional.empty()), texts.words()));
+        }
         whyNot.set(whyNot(survey, judgement));
         if (issued.get() != null && judgement != issuedOf) {
             status.set(texts.get("since"));

@@ -8,10 +8,12 @@ import javafx.scene.Parent;
 /** The place "report". */
 public final class ReportScreen implements Screen {
 
+    private final ReportModel model;
     private final ReportView view;
 
     public ReportScreen(Desk desk) {
-        view = new ReportView(desk, new ReportModel(desk));
+        model = new ReportModel(desk);
+        view = new ReportView(desk, model);
     }
 
     @Override
@@ -26,6 +28,7 @@ public final class ReportScreen implements Screen {
 
     @Override
     public void shown() {
+        model.arrive();
         view.focusWrite();
     }
 }

@@ -28,6 +28,7 @@ final class DiagramsModel {
     private final ReadOnlyObjectWrapper<Picture> profile = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<Picture> colours = new ReadOnlyObjectWrapper<>();
     private double widthMm = NARROW_MM;
+    private boolean seen = true;
     private final ReadOnlyStringWrapper none = new ReadOnlyStringWrapper("");
 
     DiagramsModel(Desk desk) {
@@ -49,6 +50,12 @@ final class DiagramsModel {
         return colours.getReadOnlyProperty();
     }
 
+    /** Whether anybody sees them: they are not drawn for nobody. */
+    void seen(boolean now) {
+        seen = now;
+        draw();
+    }
+
     void widthMm(double width) {
         if (Math.abs(width - widthMm) > 0.01) {
             widthMm = width;
@@ -62,6 +69,9 @@ final class DiagramsModel {
     }
 
     private void draw() {
+        if (!seen) {
+            return;
+        }
         Judgement now = judgement.getValue();
         Spot spot = desk.spotProperty().get();
         List<CoveJudgement> coves = now == null ? List.of() : now.coves();

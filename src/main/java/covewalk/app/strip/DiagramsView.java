@@ -35,6 +35,7 @@ public final class DiagramsView extends ScrollPane {
         band.visibleProperty().bind(model.profileProperty().isNotNull());
         setContent(new VBox(8, none, colours, profile, band));
         widthProperty().addListener((property, before, now) -> model.widthMm((now.doubleValue() - BAR_PX) / pixelsPerMm()));
+        sceneProperty().addListener((property, before, now) -> model.seen(now != null));
         setFitToWidth(true);
         getStyleClass().add("plain-scroll");
         setId("diagrams");

@@ -50,6 +50,7 @@ final class StripModel {
     private FindingWords words;
     private StripFrame frame;
     private double widthMm = NARROW_MM;
+    private boolean seen = true;
 
     StripModel(Desk desk) {
         this.desk = desk;
@@ -114,6 +115,14 @@ final class StripModel {
         }
     }
 
+    /** Whether anybody sees it: it is not drawn for nobody. */
+    void seen(boolean now) {
+        seen = now;
+        if (now) {
+            draw();
+        }
+    }
+
     private void look(Spot before, Spot now) {
         boolean otherCove = now != null && (cove.get() == null || !cove.get().cove().id().equals(now.cove()));
         if (otherCove) {
@@ -142,6 +151,9 @@ final class StripModel {
     }
 
     private void draw() {
+        if (!seen) {
+            return;
+        }
         if (cove.get() == null) {
             picture.set(null);
         } else {

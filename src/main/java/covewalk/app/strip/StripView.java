@@ -28,6 +28,9 @@ public final class StripView extends VBox {
     /** Text of 2.6 mm then stands at four fifths of the usual size: 12 px and more from 100 % on. */
     private static final double MM_PER_EM = 3.25;
     private static final double NARROW_EM = 45;
+    /** From the scale to above the marks of joints. */
+    private static final double MARK_FROM_MM = 3.6;
+    private static final double MARK_TO_MM = 19;
 
     private final StripModel model;
     private final PicturePane picture = new PicturePane();
@@ -65,6 +68,7 @@ public final class StripView extends VBox {
         Region head = withControls ? head() : new HBox(16, name(), new LargerView(model, texts).caption());
         showWhen(head, () -> model.coveProperty().get() != null, model.coveProperty());
         getChildren().addAll(head, strip, none(desk));
+        sceneProperty().addListener((property, before, now) -> model.seen(now != null));
     }
 
     /** What is pointed at, else what is looked at, in words. */
@@ -191,7 +195,7 @@ public final class StripView extends VBox {
             picture.resizeRelocate(0, 0, width, strip.getHeight());
             double x = model.spotMmProperty().get() * pixelsPerMm();
             mark.setVisible(!Double.isNaN(x));
-            mark.resizeRelocate(Math.round(x) - 1, 0, 3, strip.getHeight());
+            mark.resizeRelocate(Math.round(x) - 1, MARK_FROM_MM * pixelsPerMm(), 3, (MARK_TO_MM - MARK_FROM_MM) * pixelsPerMm());
         }
     }
 }

@@ -10,6 +10,7 @@ import covewalk.app.DemoDesk;
 import covewalk.app.Screens;
 import covewalk.app.desk.Desk;
 import covewalk.app.desk.Memory;
+import covewalk.app.desk.Place;
 import covewalk.app.open.Opener;
 import covewalk.app.open.Workers;
 import covewalk.survey.file.Holder;
@@ -36,6 +37,7 @@ class ReportModelTest {
     @BeforeEach
     void open() {
         desk = DemoDesk.open(folder);
+        desk.go(Place.REPORT);
         model = new ReportModel(desk);
     }
 
