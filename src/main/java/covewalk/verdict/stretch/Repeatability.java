@@ -23,6 +23,8 @@ public record Repeatability(Covariance covariance, boolean measured, double decl
      */
     public static final int ENOUGH = 10;
 
+    private static final double LONGER_TAILS = 0.5;
+
     /** The share of meters as good as declared that are called otherwise, each way. */
     private static final double CHANCE = 0.01;
 
@@ -53,10 +55,13 @@ public record Repeatability(Covariance covariance, boolean measured, double decl
         return repeats.count() < ENOUGH ? Covariance.isotropic(repeats.uv()) : repeats.covariance();
     }
 
-    /** What the repeats alone show of a single reading, with two degrees of freedom each where both are pooled. */
+    /**
+     * What the repeats alone show of a single reading, with two degrees of freedom each where both are pooled; a little
+     * less, since a length in a plane has longer tails than a number on a line (computed for limits down to half the noise).
+     */
     Noise.Found found() {
         return repeats.count() == 0 ? Noise.Found.NOTHING : new Noise.Found(covariance(repeats), 1,
-                repeats.count() < ENOUGH ? 2 * repeats.count() : repeats.count());
+                repeats.count() < ENOUGH ? 2 * repeats.count() - LONGER_TAILS : repeats.count());
     }
 
     /** What a reading varies by at least, as far as anybody knows: as declared, or less where repeats vary less. */
