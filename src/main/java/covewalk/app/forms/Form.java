@@ -57,6 +57,11 @@ public final class Form<T> {
     public void on(Part<T> other) {
         part = other;
         show();
+        forget();
+    }
+
+    /** Forgets what was typed and not taken. */
+    public void forget() {
         lines.forEach(FormLine::showAgain);
     }
 

@@ -16,7 +16,7 @@ final class ReelsPage extends VBox {
         add = new AddReelView(model.addReel(), model.texts());
         ItemsView<Reel> list = new ItemsView<>(model.reels(), model.reel(), lines::of, model.texts().get("reels.none"),
                 model.texts().get("reels.remove"));
-        getChildren().addAll(add, list);
+        getChildren().addAll(add, list, new PasteView(model.paste(), model.texts()));
     }
 
     void focusFirst() {

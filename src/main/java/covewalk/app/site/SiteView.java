@@ -169,6 +169,8 @@ final class SiteView extends BorderPane {
         boolean narrow = getWidth() < NARROW_EM * USUAL_TEXT_PX * model.textPercent() / 100;
         list.setVisible(narrow);
         list.setManaged(narrow);
+        setLeft(null); // it must have left one place before it can take the other
+        setCenter(null);
         setLeft(narrow ? null : aside);
         setCenter(narrow && list.isSelected() ? aside : page);
     }

@@ -1,0 +1,128 @@
+package covewalk.app.reels;
+
+import covewalk.app.forms.FormView;
+import covewalk.app.forms.ReelLine;
+import covewalk.app.forms.Says;
+import covewalk.app.forms.ScanField;
+import covewalk.app.text.Texts;
+import covewalk.survey.Reel;
+import java.util.Optional;
+import javafx.beans.Observable;
+import javafx.css.PseudoClass;
+import javafx.geometry.VPos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+
+/** The box for a scanner on top, the reels found at the left, or above where there is little room, and the chosen one. */
+final class ReelsView extends BorderPane {
+
+    private static final PseudoClass NARROW = PseudoClass.getPseudoClass("narrow");
+    private static final double NARROW_EM = 56;
+    private static final double USUAL_TEXT_PX = 15;
+
+    private final ReelsModel model;
+    private final Texts texts;
+    private final ScanField search = new ScanField();
+    private final ListView<Reel> list;
+    private final ScrollPane detail;
+
+    ReelsView(ReelsModel model) {
+        this.model = model;
+        this.texts = model.texts();
+        getStyleClass().addAll("page", "reels");
+        getStylesheets().addAll(FormView.class.getResource("forms.css").toExternalForm(),
+                ReelsView.class.getResource("reels.css").toExternalForm());
+        list = list();
+        detail = new ScrollPane(new ReelDetail(model));
+        detail.setId("reel-scroll");
+        detail.setFitToWidth(true);
+        detail.getStyleClass().add("reel-scroll");
+        setTop(header());
+        setCenter(detail);
+        model.found().addListener((Observable changed) -> select());
+        model.factsProperty().addListener((property, before, now) -> select());
+        widthProperty().addListener((property, before, now) -> turn());
+        turn();
+    }
+
+    private Node header() {
+        Label title = new Label(texts.get("title"));
+        title.getStyleClass().add("heading");
+        search.setId("reel-search");
+        search.textProperty().bindBidirectional(model.searchProperty());
+        search.setOnAction(event -> {
+            model.enter();
+            search.selectAll();
+            detail.setVvalue(0);
+        });
+        Label name = new Label(texts.get("search"));
+        name.setLabelFor(search);
+        FlowPane row = new FlowPane(16, 6, title, new VBox(3, name, search), new Says("reel-found", "small", model.saysProperty()));
+        row.getStyleClass().add("reel-head");
+        row.setRowValignment(VPos.BOTTOM);
+        return row;
+    }
+
+    private ListView<Reel> list() {
+        ListView<Reel> view = new ListView<>(model.found());
+        view.setId("reel-found-list");
+        view.setAccessibleText(texts.get("title"));
+        Label none = new Label(texts.get("none"));
+        none.setWrapText(true);
+        view.setPlaceholder(none);
+        ReelLine lines = new ReelLine(texts.words());
+        view.setCellFactory(all -> new ReelCell(lines));
+        view.getSelectionModel().selectedItemProperty().addListener((property, before, now) -> {
+            if (now != null && !model.chosen().equals(Optional.of(now))) {
+                model.choose(now);
+            }
+        });
+        return view;
+    }
+
+    private void select() {
+        int index = model.chosen().map(model.found()::indexOf).orElse(-1);
+        if (index >= 0 && index != list.getSelectionModel().getSelectedIndex()) {
+            list.getSelectionModel().select(index);
+            list.scrollTo(Math.max(0, index - 2));
+        }
+    }
+
+    private void turn() {
+        boolean narrow = getWidth() < NARROW_EM * USUAL_TEXT_PX * model.textPercent() / 100;
+        pseudoClassStateChanged(NARROW, narrow);
+        setLeft(null); // it must have left one place before it can take the other
+        setBottom(null);
+        setLeft(narrow ? null : list);
+        setBottom(narrow ? list : null);
+    }
+
+    void focusFirst() {
+        model.chooseAtSpot();
+        search.requestFocus();
+        search.selectAll();
+    }
+
+    /** One reel in one line. */
+    private static final class ReelCell extends ListCell<Reel> {
+
+        private final ReelLine lines;
+
+        ReelCell(ReelLine lines) {
+            this.lines = lines;
+            setPrefWidth(0); // as wide as the list: a long label ends in dots
+        }
+
+        @Override
+        protected void updateItem(Reel item, boolean empty) {
+            super.updateItem(item, empty);
+            setText(empty || item == null ? "" : lines.of(item));
+        }
+    }
+}
