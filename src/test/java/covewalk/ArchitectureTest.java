@@ -37,6 +37,7 @@ class ArchitectureTest {
     private static final List<Room> ROOMS = List.of(
             new Room("covewalk.colour..", "", "colour is plain sums that anybody may use"),
             new Room("covewalk.survey", "covewalk.colour..", "a survey is what was seen, whatever is made of it"),
+            new Room("covewalk.survey.label", "covewalk.survey covewalk.colour..", "a label says what it says, wherever it is scanned"),
             new Room("covewalk.survey.file..", "covewalk.survey covewalk.colour..", "files hold surveys and judge nothing"),
             new Room("covewalk.verdict..", "covewalk.survey covewalk.colour..", "a verdict opens no file and chooses no words"),
             new Room("covewalk.verdict.evidence", "covewalk.verdict.stretch covewalk.survey covewalk.colour..",
@@ -108,6 +109,7 @@ class ArchitectureTest {
         org.w3c.dom..              | covewalk.report..                               | the PDF is laid out from the page's own XML
         javafx..                   | covewalk.app..                                  | only screens know the screen
         atlantafx..                | covewalk.app..                                  | only screens know the screen
+        javax.sound..              | covewalk.app.walk..                             | only a kept reading is heard
         """)
     void eachLibraryHasItsDoor(String library, String doors, String because) {
         noClasses().that().resideOutsideOfPackages(doors.split(" "))
@@ -119,7 +121,7 @@ class ArchitectureTest {
         classes().should().onlyDependOnClassesThat().resideInAnyPackage("covewalk..", "java..", "picocli..", "com.fasterxml.jackson..",
                 "com.opencsv..", "org.apache.commons.math3..", "org.apache.commons.numbers..", "gg.jte..", "com.openhtmltopdf..", "org.apache.pdfbox..",
                 "org.apache.fontbox..", "javax.xml.parsers..", "org.w3c.dom..", "org.xml.sax..",
-                                "javafx..", "atlantafx..")
+                "javafx..", "atlantafx..", "javax.sound.sampled..")
                 .because("a library that nobody decided on has no licence note and no reason").check(code);
     }
 

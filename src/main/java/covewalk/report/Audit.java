@@ -27,7 +27,7 @@ public record Audit(PunchList list, List<Reading> log, List<Problem> warnings, O
         this(PunchList.of(judgement), log, warnings, seal);
     }
 
-    Judgement judgement() {
+    public Judgement judgement() {
         return list.judgement();
     }
 

@@ -26,6 +26,14 @@ public record Cove(String id, String place, double lengthM, boolean closed, Stri
         }
     }
 
+    public Cove withPlacements(List<Placement> others) {
+        return new Cove(id, place, lengthM, closed, datum, heightM, surface, target, feeds, others);
+    }
+
+    public Cove withFeeds(List<Feed> others) {
+        return new Cove(id, place, lengthM, closed, datum, heightM, surface, target, others, placements);
+    }
+
     /** The placement that lights {@code positionM}; where two meet there, the one on the datum's side. */
     public Optional<Placement> placementAt(double positionM) {
         for (Placement placement : placements) { // no stream: asked for every reading of a large log

@@ -47,4 +47,28 @@ public record Survey(Site site, Visit visit, List<SetUp> setUps, Limits limits, 
     public Survey with(Limits others) {
         return new Survey(site, visit, setUps, others, reels, coves, claim);
     }
+
+    public Survey with(Site other) {
+        return new Survey(other, visit, setUps, limits, reels, coves, claim);
+    }
+
+    public Survey with(Visit other) {
+        return new Survey(site, other, setUps, limits, reels, coves, claim);
+    }
+
+    public Survey with(Optional<Claim> other) {
+        return new Survey(site, visit, setUps, limits, reels, coves, other);
+    }
+
+    public Survey withSetUps(List<SetUp> others) {
+        return new Survey(site, visit, others, limits, reels, coves, claim);
+    }
+
+    public Survey withReels(List<Reel> others) {
+        return new Survey(site, visit, setUps, limits, others, coves, claim);
+    }
+
+    public Survey withCoves(List<Cove> others) {
+        return new Survey(site, visit, setUps, limits, reels, others, claim);
+    }
 }

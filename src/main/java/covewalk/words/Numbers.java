@@ -4,6 +4,8 @@ import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Numbers and lengths as people read them, with the decimal mark of a language. */
 public final class Numbers {
@@ -13,6 +15,7 @@ public final class Numbers {
     private static final String[] QUARTERS = {"", " 1/4", " 1/2", " 3/4"};
 
     private final DecimalFormatSymbols symbols;
+    private final Map<String, DecimalFormat> prepared = new ConcurrentHashMap<>();
 
     Numbers(Locale locale) {
         symbols = DecimalFormatSymbols.getInstance(locale);
@@ -60,8 +63,9 @@ public final class Numbers {
         return format("0.000", RoundingMode.DOWN).format(Math.min(value, 0.999));
     }
 
+    /** A prepared format, copied since it is no good for two threads: a large table asks for a million numbers. */
     private DecimalFormat format(String pattern, RoundingMode rounding) {
-        DecimalFormat format = new DecimalFormat(pattern, symbols);
+        DecimalFormat format = (DecimalFormat) prepared.computeIfAbsent(pattern, text -> new DecimalFormat(text, symbols)).clone();
         format.setRoundingMode(rounding);
         return format;
     }

@@ -3,19 +3,15 @@ package covewalk.app.report;
 import covewalk.app.desk.Desk;
 import covewalk.app.desk.Place;
 import covewalk.app.desk.Screen;
-import covewalk.app.text.Texts;
 import javafx.scene.Parent;
-import javafx.scene.control.Label;
-import javafx.scene.layout.StackPane;
 
 /** The place "report". */
 public final class ReportScreen implements Screen {
 
-    private final StackPane view = new StackPane();
+    private final ReportView view;
 
     public ReportScreen(Desk desk) {
-        Texts texts = desk.texts(ReportScreen.class);
-        view.getChildren().add(new Label(texts.get("title")));
+        view = new ReportView(desk, new ReportModel(desk));
     }
 
     @Override
@@ -26,5 +22,10 @@ public final class ReportScreen implements Screen {
     @Override
     public Parent view() {
         return view;
+    }
+
+    @Override
+    public void shown() {
+        view.focusWrite();
     }
 }

@@ -3,19 +3,15 @@ package covewalk.app.site;
 import covewalk.app.desk.Desk;
 import covewalk.app.desk.Place;
 import covewalk.app.desk.Screen;
-import covewalk.app.text.Texts;
 import javafx.scene.Parent;
-import javafx.scene.control.Label;
-import javafx.scene.layout.StackPane;
 
-/** The place "site". */
+/** The place where the survey is described: site, visit, meter, limits, reels and coves. */
 public final class SiteScreen implements Screen {
 
-    private final StackPane view = new StackPane();
+    private final SiteView view;
 
     public SiteScreen(Desk desk) {
-        Texts texts = desk.texts(SiteScreen.class);
-        view.getChildren().add(new Label(texts.get("title")));
+        view = new SiteView(new SiteModel(desk));
     }
 
     @Override
@@ -26,5 +22,10 @@ public final class SiteScreen implements Screen {
     @Override
     public Parent view() {
         return view;
+    }
+
+    @Override
+    public void shown() {
+        view.focusFirst();
     }
 }

@@ -3,19 +3,18 @@ package covewalk.app.surveys;
 import covewalk.app.desk.Desk;
 import covewalk.app.desk.Place;
 import covewalk.app.desk.Screen;
-import covewalk.app.text.Texts;
+import java.nio.file.Path;
 import javafx.scene.Parent;
-import javafx.scene.control.Label;
-import javafx.scene.layout.StackPane;
 
-/** The place "surveys". */
+/** The place where surveys are begun, opened and looked over; where a person starts. */
 public final class SurveysScreen implements Screen {
 
-    private final StackPane view = new StackPane();
+    private final SurveysModel model;
+    private final SurveysView view;
 
     public SurveysScreen(Desk desk) {
-        Texts texts = desk.texts(SurveysScreen.class);
-        view.getChildren().add(new Label(texts.get("title")));
+        model = new SurveysModel(desk, Path.of(System.getProperty("user.home")));
+        view = new SurveysView(model);
     }
 
     @Override
@@ -26,5 +25,11 @@ public final class SurveysScreen implements Screen {
     @Override
     public Parent view() {
         return view;
+    }
+
+    @Override
+    public void shown() {
+        model.shown();
+        view.focusFirst();
     }
 }

@@ -1,0 +1,262 @@
+package covewalk.app.site;
+
+import covewalk.app.desk.Desk;
+import covewalk.app.desk.Settings;
+import covewalk.app.forms.Description;
+import covewalk.app.forms.Form;
+import covewalk.app.forms.Items;
+import covewalk.app.forms.Kind;
+import covewalk.app.forms.Part;
+import covewalk.app.forms.ReelFinder;
+import covewalk.app.forms.ReelKind;
+import covewalk.app.forms.ReelList;
+import covewalk.app.forms.Refusals;
+import covewalk.app.forms.Writing;
+import covewalk.app.text.Texts;
+import covewalk.survey.Claim;
+import covewalk.survey.Cove;
+import covewalk.survey.Limits;
+import covewalk.survey.Problem;
+import covewalk.survey.Purpose;
+import covewalk.survey.Reel;
+import covewalk.survey.SetUp;
+import covewalk.survey.Site;
+import covewalk.survey.Survey;
+import covewalk.survey.Visit;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+/** The description of the open survey, section by section. */
+final class SiteModel {
+
+    /** A cove that nobody measured yet is one reel long. */
+    private static final double FIRST_LENGTH_M = 5;
+
+    private final Texts texts;
+    private final Description description;
+    private final Supplier<Writing> writing;
+    private final Form<Site> site;
+    private final Form<Visit> visit;
+    private final Form<Claim> claim;
+    private final Form<Limits> limits;
+    private final Form<SetUp> setUp;
+    private final Form<Reel> reel;
+    private final Items<SetUp> setUps;
+    private final Items<Reel> reels;
+    private final Items<Cove> coves;
+    private final CoveModel cove;
+    private final LayReel lay;
+    private final StripTouch touch;
+    private final AddReel addReel;
+    private final Supplier<Settings> settings;
+    private final ObservableList<Section> sections = FXCollections.observableArrayList();
+    private final ObjectProperty<Section> section = new SimpleObjectProperty<>(Section.of(Section.Topic.VISIT));
+    private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
+
+    SiteModel(Desk desk) {
+        texts = desk.texts(SiteModel.class);
+        settings = desk::settings;
+        description = new Description(desk);
+        writing = () -> new Writing(texts, desk.settings());
+        site = always("site", new SiteKind(), SiteKind.PART);
+        visit = always("visit", new VisitKind(), VisitKind.PART);
+        claim = always("claim", new ClaimKind(), ClaimKind.PART);
+        limits = always("limits", new LimitsKind(), LimitsKind.PART);
+        setUps = new Items<>(description, () -> "setups", Survey::setUps, Survey::withSetUps);
+        setUp = of(setUps, "setup", new SetUpKind());
+        reels = ReelList.of(description);
+        reel = of(reels, "reel", new ReelKind());
+        coves = new Items<>(description, () -> "coves", Survey::coves, Survey::withCoves);
+        cove = new CoveModel(description, coves, writing, texts);
+        lay = new LayReel(cove, writing, () -> LocalDate.now(desk.clock()).getYear(), texts);
+        touch = new StripTouch(cove, lay, writing, texts);
+        addReel = new AddReel(reels, () -> new ReelFinder(description.survey(), LocalDate.now(desk.clock()).getYear()), texts);
+        description.surveyProperty().addListener((property, before, now) -> follow());
+        section.addListener((property, before, now) -> turn(now));
+        follow();
+        setUps.choose(0);
+    }
+
+    private <T> Form<T> always(String name, Kind<T> kind, Part<T> part) {
+        Form<T> form = new Form<>(name, kind, description, writing, texts);
+        form.on(part);
+        return form;
+    }
+
+    private <T> Form<T> of(Items<T> items, String name, Kind<T> kind) {
+        Form<T> form = new Form<>(name, kind, description, writing, texts);
+        form.on(items.part(items.chosenProperty().get()));
+        items.chosenProperty().addListener((property, before, now) -> form.on(items.part(now.intValue())));
+        return form;
+    }
+
+    private void follow() {
+        List<Section> now = new ArrayList<>(List.of(Section.of(Section.Topic.VISIT), Section.of(Section.Topic.METER),
+                Section.of(Section.Topic.LIMITS), Section.of(Section.Topic.REELS)));
+        for (int i = 0; i < coves.items().size(); i++) {
+            now.add(Section.cove(i));
+        }
+        if (!sections.equals(now)) {
+            sections.setAll(now);
+        }
+        if (!now.contains(section.get())) {
+            section.set(now.get(0));
+        }
+        trouble.set("");
+    }
+
+    private void turn(Section now) {
+        trouble.set("");
+        if (now != null && now.topic() == Section.Topic.COVE) {
+            coves.choose(now.cove());
+        }
+    }
+
+    /** What can be described; coves last. */
+    ObservableList<Section> sections() {
+        return sections;
+    }
+
+    ObjectProperty<Section> sectionProperty() {
+        return section;
+    }
+
+    /** The section's name, with the cove's place where it has one. */
+    String title(Section named) {
+        if (named.topic() != Section.Topic.COVE) {
+            return texts.get("section." + named.topic().name().toLowerCase(Locale.ROOT));
+        }
+        Cove one = description.survey().coves().get(named.cove());
+        return one.place().isBlank() ? texts.get("section.cove", one.id()) : texts.get("section.cove-at", one.id(), one.place());
+    }
+
+    /** One more cove, with a name that none has, and goes there. */
+    void addCove() {
+        Set<String> taken = new HashSet<>();
+        coves.items().forEach(one -> taken.add(one.id()));
+        int number = coves.items().size() + 1;
+        while (taken.contains("C" + number)) {
+            number++;
+        }
+        Cove fresh = new Cove("C" + number, "", FIRST_LENGTH_M, false, "", OptionalDouble.empty(), "", Optional.empty(), List.of(), List.of());
+        refuse(coves.add(fresh));
+        section.set(Section.cove(coves.items().size() - 1));
+    }
+
+    /** Takes the cove out that is described. Readings in it stand against that. */
+    void removeCove() {
+        if (refuse(coves.removeChosen())) {
+            section.set(Section.of(Section.Topic.VISIT));
+        }
+    }
+
+    void undo() {
+        refuse(description.undo());
+    }
+
+    private boolean refuse(List<Problem> problems) {
+        trouble.set(new Refusals(texts).sentences(problems));
+        return problems.isEmpty();
+    }
+
+    /** Why the last thing asked for was not done. */
+    ReadOnlyStringProperty troubleProperty() {
+        return trouble.getReadOnlyProperty();
+    }
+
+    /** Whether somebody claims something, so that it has to be written down what. */
+    boolean asksForClaim() {
+        Survey survey = description.survey();
+        return survey != null && (survey.claim().isPresent()
+                || survey.visit().purpose().filter(why -> why == Purpose.COMPLAINT || why == Purpose.WARRANTY).isPresent());
+    }
+
+    Description description() {
+        return description;
+    }
+
+    Writing writing() {
+        return writing.get();
+    }
+
+    Texts texts() {
+        return texts;
+    }
+
+    Form<Site> site() {
+        return site;
+    }
+
+    Form<Visit> visit() {
+        return visit;
+    }
+
+    Form<Claim> claim() {
+        return claim;
+    }
+
+    Form<Limits> limits() {
+        return limits;
+    }
+
+    Form<SetUp> setUp() {
+        return setUp;
+    }
+
+    Form<Reel> reel() {
+        return reel;
+    }
+
+    Items<SetUp> setUps() {
+        return setUps;
+    }
+
+    Items<Reel> reels() {
+        return reels;
+    }
+
+    CoveModel cove() {
+        return cove;
+    }
+
+    LayReel lay() {
+        return lay;
+    }
+
+    AddReel addReel() {
+        return addReel;
+    }
+
+    /** A set-up with the next letter or number that none has, of which nobody has said anything. */
+    SetUp freshSetUp() {
+        Set<String> taken = new HashSet<>();
+        setUps.items().forEach(one -> taken.add(one.id()));
+        String id = IntStream.rangeClosed('A', 'Z').mapToObj(Character::toString).filter(letter -> !taken.contains(letter)).findFirst()
+                .orElse("A" + (taken.size() + 1));
+        SetUp usual = SetUp.ASSUMED;
+        return new SetUp(id, "", "", usual.calibrationDue(), usual.repeatabilityUv(), usual.absoluteUv(), usual.unlikeUv(), usual.reads(),
+                usual.smearM(), usual.dimPercent(), usual.leastLux(), usual.assumed());
+    }
+
+    int textPercent() {
+        return settings.get().textPercent();
+    }
+
+    StripTouch touch() {
+        return touch;
+    }
+}

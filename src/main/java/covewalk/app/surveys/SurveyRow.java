@@ -1,0 +1,44 @@
+package covewalk.app.surveys;
+
+import covewalk.app.text.Texts;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** A known survey: its name, where it lies, what it lacks; open it, or strike it off the list. */
+final class SurveyRow extends HBox {
+
+    SurveyRow(KnownSurvey known, int number, Texts texts, Runnable open, Runnable forget) {
+        super(8);
+        getStyleClass().add("survey-row");
+        Label name = label(known.name(), "survey-name");
+        Label says = label(known.says(), "survey-says");
+        says.setId("recent-" + number + "-says");
+        Label folder = label(known.folder().toString(), "small");
+        VBox about = new VBox(2, name, says, folder);
+        about.setMinWidth(0);
+        HBox.setHgrow(about, Priority.ALWAYS);
+        Button go = button("recent-" + number, texts.get("recent.open"), texts.get("recent.open-named", known.name()), open);
+        go.setDisable(!known.there());
+        getChildren().addAll(about, go, button("recent-" + number + "-forget", texts.get("recent.forget"),
+                texts.get("recent.forget-named", known.name()), forget));
+    }
+
+    private static Label label(String text, String style) {
+        Label label = new Label(text);
+        label.setWrapText(true);
+        label.getStyleClass().add(style);
+        return label;
+    }
+
+    private static Button button(String id, String text, String spoken, Runnable action) {
+        Button button = new Button(text);
+        button.setId(id);
+        button.setAccessibleText(spoken);
+        button.setMinWidth(USE_PREF_SIZE);
+        button.setOnAction(event -> action.run());
+        return button;
+    }
+}
