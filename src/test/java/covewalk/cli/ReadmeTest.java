@@ -42,7 +42,9 @@ class ReadmeTest {
         Set<String> printed = new HashSet<>();
         int run = 0;
         for (String command : commands()) {
-            if (command.startsWith(COVEWALK)) {
+            if (command.startsWith(COVEWALK) && opensTheWindow(command.substring(COVEWALK.length()))) {
+                run++;
+            } else if (command.startsWith(COVEWALK)) {
                 printed.addAll(linesOf(command.substring(COVEWALK.length())));
                 run++;
             } else if (command.startsWith("cp -r ")) {
@@ -53,6 +55,11 @@ class ReadmeTest {
         }
         assertTrue(run > 4, "the page's commands were not found");
         assertEquals(Set.of(), shownButNotIn(printed), "the page shows lines that no command prints");
+    }
+
+    /** Its screens have tests of their own; here it is enough that there is something to open. */
+    private boolean opensTheWindow(String arguments) {
+        return Files.isRegularFile(copy.resolve(arguments).resolve("survey.json"));
     }
 
     private Set<String> linesOf(String arguments) {
