@@ -35,7 +35,7 @@ record PdfPart(PDDocument document, List<PdfHeading> headings) {
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.withW3cDocument(document(html), "");
         builder.useSVGDrawer(new PdfPictures());
-        builder.useExternalResourceAccessControl((uri, type) -> false, ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
+        builder.useExternalResourceAccessControl((uri, type) -> uri != null && uri.startsWith("data:"), ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
         builder.usePdfUaAccessibility(tagged);
         builder.withDiagnosticConsumer(diagnostic -> { }); // nothing in them that a user could act on
         fonts.addTo(builder);

@@ -32,7 +32,8 @@ class CommandLineWordsTest {
         check a --json=yes           | covewalk check: --json takes no value. Leave out what follows it.
         report a                     | covewalk report: --out DIR is missing: the folder to write into; it is made where it is missing.
         report --out d               | covewalk report: SURVEY is missing: the survey's folder.
-        report a --out d --json      | covewalk report: there is no option --json here. There are: --out, --paper, --units, --correct-drift, --language, --help, --version.
+        report a --out d --json      | covewalk report: there is no option --json here. There are: --out, --for, --reel, --paper, --units, --correct-drift, --language, --help, --version.
+        report a --out d --for owner | covewalk report: --for: owner is no reader that a page is made for. Write specifier or warranty.
         punch                        | covewalk punch: SURVEY is missing: the survey's folder.
         punch a --item               | covewalk punch: --item N is missing: the item's number; several with commas between them.
         punch a --item 0             | covewalk punch: --item: 0 is no item number. Write whole numbers from 1, with commas between them.
