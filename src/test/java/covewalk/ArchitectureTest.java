@@ -109,6 +109,7 @@ class ArchitectureTest {
         org.w3c.dom..              | covewalk.report..                               | the PDF is laid out from the page's own XML
         javafx..                   | covewalk.app..                                  | only screens know the screen
         atlantafx..                | covewalk.app..                                  | only screens know the screen
+        javax.sound..              | covewalk.app.walk..                             | only a kept reading is heard
         """)
     void eachLibraryHasItsDoor(String library, String doors, String because) {
         noClasses().that().resideOutsideOfPackages(doors.split(" "))
@@ -120,7 +121,7 @@ class ArchitectureTest {
         classes().should().onlyDependOnClassesThat().resideInAnyPackage("covewalk..", "java..", "picocli..", "com.fasterxml.jackson..",
                 "com.opencsv..", "org.apache.commons.math3..", "org.apache.commons.numbers..", "gg.jte..", "com.openhtmltopdf..", "org.apache.pdfbox..",
                 "org.apache.fontbox..", "javax.xml.parsers..", "org.w3c.dom..", "org.xml.sax..",
-                                "javafx..", "atlantafx..")
+                "javafx..", "atlantafx..", "javax.sound.sampled..")
                 .because("a library that nobody decided on has no licence note and no reason").check(code);
     }
 

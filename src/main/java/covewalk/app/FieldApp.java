@@ -46,6 +46,7 @@ public final class FieldApp extends Application {
         Memory remembered = memory.read();
         Desk desk = new Desk(new Opener(workers, () -> Holder.here("covewalk", clock)), workers, clock, remembered);
         desk.memoryProperty().addListener((property, before, now) -> disk.execute(() -> memory.write(now)));
+        desk.showFilesWith(file -> getHostServices().showDocument(file.toUri().toString()));
         Shell shell = new Shell(desk);
         Scene scene = new Scene(shell, WIDTH, HEIGHT);
         shell.dress(scene);

@@ -110,6 +110,8 @@ public final class Shell extends BorderPane {
     private void show(Place place) {
         Screen screen = screens.get(place);
         setCenter(screen.view());
+        applyCss(); // what scrolls is part of the scene only from now on, and can have the focus
+        layout();
         screen.shown();
     }
 

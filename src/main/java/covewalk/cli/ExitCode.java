@@ -1,7 +1,11 @@
 package covewalk.cli;
 
+import covewalk.report.PunchList;
+import covewalk.survey.file.PunchStage;
 import covewalk.verdict.Judgement;
 import covewalk.verdict.limit.Verdict;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What a command tells the program that started it. */
 final class ExitCode {
@@ -23,5 +27,15 @@ final class ExitCode {
             return BEYOND;
         }
         return judgement.count(Verdict.UNSETTLED) + judgement.count(Verdict.NOT_READ) > 0 ? OPEN : DONE;
+    }
+
+    /** By what is still to do: an accepted item is closed, whatever the readings say. */
+    static int of(PunchList list) {
+        Set<Verdict> open = list.items().stream().filter(item -> item.state().stage() != PunchStage.ACCEPTED)
+                .map(item -> item.fault().verdict()).collect(Collectors.toSet());
+        if (open.contains(Verdict.BEYOND)) {
+            return BEYOND;
+        }
+        return open.isEmpty() ? DONE : OPEN;
     }
 }

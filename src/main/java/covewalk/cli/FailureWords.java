@@ -33,7 +33,8 @@ final class FailureWords implements IExecutionExceptionHandler {
         return ExitCode.NOT_DONE;
     }
 
-    private static List<String> linesFor(Exception failed) {
+    /** The sentences for a failure. */
+    static List<String> linesFor(Exception failed) {
         if (failed instanceof CannotBeDone told) {
             return told.lines();
         }

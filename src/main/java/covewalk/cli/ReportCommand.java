@@ -2,12 +2,18 @@ package covewalk.cli;
 
 import covewalk.report.Audit;
 import covewalk.report.Report;
+import covewalk.survey.file.FolderLock;
+import covewalk.survey.file.Holder;
+import covewalk.survey.file.Outcome;
 import covewalk.survey.file.ReadSurvey;
 import covewalk.survey.file.SealRecord;
+import covewalk.verdict.Judgement;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -24,6 +30,7 @@ import picocli.CommandLine.Option;
 final class ReportCommand implements Callable<Integer> {
 
     private final Terminal terminal;
+    private final Clock clock;
 
     @Mixin
     private SurveyArgument survey;
@@ -41,25 +48,41 @@ final class ReportCommand implements Callable<Integer> {
     @Mixin
     private LanguageOption language;
 
-    ReportCommand(Terminal terminal) {
+    ReportCommand(Terminal terminal, Clock clock) {
         this.terminal = terminal;
+        this.clock = clock;
     }
 
     @Override
     public Integer call() throws Exception {
-        ReadSurvey read = survey.read(terminal, language.words().locale());
-        Judged judged = Judged.of(read, Optional.empty(), correctDrift.asked(), language.words(), terminal);
-        makeOut();
-        String seal = new Sealing(terminal).seal(survey.folder());
-        Report.Written written = write(new Audit(judged.judgement(), read.log(), read.warnings(), sealed(seal)));
-        judged.warnings().print(terminal.err());
+        Outcome<FolderLock> lock = survey.lock(Holder.here("covewalk report", clock));
+        try (FolderLock held = lock.value().orElse(null)) {
+            ReadSurvey read = survey.read(terminal, language.words().locale());
+            Judged judged = Judged.of(read, Optional.empty(), correctDrift.asked(), language.words(), terminal);
+            makeOut();
+            NumberedList numbered = number(judged.judgement(), Optional.ofNullable(held));
+            lock.problems().forEach(why -> terminal.err().println(Sentences.of("report.not-fixed", why.sentence(Locale.ROOT))));
+            String seal = held == null || numbered.failed() ? "" : new Sealing(terminal).seal(held);
+            Warnings warnings = judged.warnings().and(numbered.toKnow());
+            Report.Written written = write(new Audit(numbered.list(), read.log(), warnings.all(), sealed(seal)));
+            warnings.print(terminal.err());
+            tell(written, seal);
+            terminal.out().println(language.words().counts(judged.judgement()));
+            return ExitCode.of(judged.judgement());
+        }
+    }
+
+    private NumberedList number(Judgement judgement, Optional<FolderLock> lock) throws IOException, CannotBeDone {
+        NumberedList asRead = NumberedList.of(judgement, survey.folder(), correctDrift.asked());
+        return lock.isEmpty() ? asRead : asRead.registered(lock.get(), terminal);
+    }
+
+    private void tell(Report.Written written, String seal) {
         written.noPdf().ifPresent(why -> terminal.err().println(Sentences.of("report.no-pdf", reason(why))));
         written.files().forEach(file -> terminal.out().println(Sentences.of("report.written", out.resolve(file.getFileName()).toString())));
         if (!seal.isEmpty()) {
             terminal.out().println(Sentences.of("report.sealed", seal));
         }
-        terminal.out().println(language.words().counts(judged.judgement()));
-        return ExitCode.of(judged.judgement());
     }
 
     /** Before the survey is sealed: a seal is for a report that was issued. */
@@ -77,7 +100,7 @@ final class ReportCommand implements Callable<Integer> {
         }
     }
 
-    /** Nothing where the survey could not be sealed, or was written to meanwhile. */
+    /** Nothing where the survey could not be sealed. */
     private Optional<SealRecord> sealed(String code) throws IOException {
         return code.isEmpty() ? Optional.empty() : Optional.of(SealRecord.of(survey.folder())).filter(seal -> seal.code().equals(code));
     }

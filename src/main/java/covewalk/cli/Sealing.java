@@ -1,10 +1,10 @@
 package covewalk.cli;
 
 import covewalk.survey.Problem;
+import covewalk.survey.file.FolderLock;
 import covewalk.survey.file.Outcome;
 import covewalk.survey.file.Seal;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.Locale;
 
 /** Seals a survey for a report, or says that the report is not sealed, and why. */
@@ -17,9 +17,9 @@ final class Sealing {
     }
 
     /** The code to print beside a signature; empty where the survey could not be sealed. */
-    String seal(Path folder) {
+    String seal(FolderLock lock) {
         try {
-            Outcome<String> seal = Seal.issue(folder);
+            Outcome<String> seal = Seal.issue(lock);
             if (seal.refused()) {
                 seal.problems().stream().map(Sealing::words).forEach(terminal.err()::println);
                 terminal.err().println(Sentences.of("report.seal-unreadable"));

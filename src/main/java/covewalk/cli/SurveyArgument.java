@@ -1,12 +1,16 @@
 package covewalk.cli;
 
 import covewalk.survey.Problem;
+import covewalk.survey.file.FolderLock;
+import covewalk.survey.file.Holder;
+import covewalk.survey.file.Outcome;
 import covewalk.survey.file.ReadSurvey;
 import covewalk.survey.file.SurveyFolder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import picocli.CommandLine.Parameters;
 
 /** The survey that a command works on. */
@@ -17,6 +21,11 @@ final class SurveyArgument {
 
     Path folder() {
         return folder;
+    }
+
+    /** Takes the lock of the folder, or says who has it; in a folder without a survey nothing is made. */
+    Outcome<FolderLock> lock(Holder holder) {
+        return SurveyFolder.isOccupied(folder) ? FolderLock.take(folder, holder) : new Outcome<>(Optional.empty(), List.of());
     }
 
     /** The survey with its readings; where something in it cannot be, all that is wrong with it is told. */

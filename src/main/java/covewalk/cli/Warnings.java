@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * What was taken and looks wrong, in words. Warnings of one kind come together, and after the first few only their
@@ -17,6 +18,7 @@ final class Warnings {
     private static final int SHOWN = 3;
 
     private final Map<String, List<Problem>> kinds = new LinkedHashMap<>();
+    private final List<Problem> all;
     private final Words language;
 
     Warnings(List<Problem> warnings) {
@@ -25,11 +27,21 @@ final class Warnings {
 
     Warnings(List<Problem> warnings, Words language) {
         this.language = language;
+        all = List.copyOf(warnings);
         String kind = "";
         for (Problem warning : warnings) {
             kind = warning.countsTheOneBefore() ? kind : warning.key();
             kinds.computeIfAbsent(kind, first -> new ArrayList<>()).add(warning);
         }
+    }
+
+    /** These and others. */
+    Warnings and(List<Problem> others) {
+        return new Warnings(Stream.concat(all.stream(), others.stream()).toList(), language);
+    }
+
+    List<Problem> all() {
+        return all;
     }
 
     List<String> inWords() {

@@ -14,14 +14,30 @@ final class Amplified {
     /** How far from white the farthest colour goes: light enough for black print on it. */
     private static final double REACH = 0.03;
     private static final double LUMINANCE = 0.7;
+    /** On a dark screen: what is light there would light the ceiling (common practice, no source). */
+    private static final double DARK_LUMINANCE = 0.22;
     private static final int[] TIMES = {40, 30, 20, 15, 12, 10, 8, 6, 5, 4, 3, 2, 1};
 
     private final UvPrime mean;
     private final int times;
+    private final double luminance;
 
     Amplified(UvPrime mean, double farthest) {
+        this(mean, timesFor(farthest), LUMINANCE);
+    }
+
+    private Amplified(UvPrime mean, int times, double luminance) {
         this.mean = mean;
-        this.times = timesFor(farthest);
+        this.times = times;
+        this.luminance = luminance;
+    }
+
+    /**
+     * @param times how many times larger; 0 for as many as the cove's colours allow
+     * @param dark whether it is for a dark screen
+     */
+    static Amplified of(CoveMean mean, int times, boolean dark) {
+        return new Amplified(mean.colour(), times > 0 ? times : timesFor(mean.farthest()), dark ? DARK_LUMINANCE : LUMINANCE);
     }
 
     int times() {
@@ -48,10 +64,10 @@ final class Amplified {
     }
 
     /** From x, y at a fixed luminance to sRGB (matrix and curve of IEC 61966-2-1; from memory). */
-    private static Paint.Rgb screen(Xy xy) {
-        double x = xy.x() / xy.y() * LUMINANCE;
-        double y = LUMINANCE;
-        double z = (1 - xy.x() - xy.y()) / xy.y() * LUMINANCE;
+    private Paint.Rgb screen(Xy xy) {
+        double x = xy.x() / xy.y() * luminance;
+        double y = luminance;
+        double z = (1 - xy.x() - xy.y()) / xy.y() * luminance;
         return new Paint.Rgb(level(3.2406 * x - 1.5372 * y - 0.4986 * z), level(-0.9689 * x + 1.8758 * y + 0.0415 * z),
                 level(0.0557 * x - 0.2040 * y + 1.0570 * z));
     }

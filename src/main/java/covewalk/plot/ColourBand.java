@@ -16,16 +16,21 @@ final class ColourBand {
     private ColourBand() {
     }
 
-    static List<Shape> of(CoveJudgement cove, Words words, Scale scale, double y, double height) {
+    static List<Shape> of(CoveJudgement cove, Words words, StripFrame frame, double y, double height) {
         List<Shape> shapes = new ArrayList<>();
+        Scale scale = frame.scale();
         CoveMean mean = new CoveMean(cove);
         if (!mean.stretches().isEmpty()) {
-            Amplified amplified = new Amplified(mean.colour(), mean.farthest());
+            Amplified amplified = Amplified.of(mean, frame.times(), frame.dark());
             for (Stretch stretch : mean.stretches()) {
-                slices(stretch, amplified, scale, y, height, shapes);
+                if (scale.shows(stretch.fromM(), stretch.toM())) {
+                    slices(stretch, amplified, scale, y, height, shapes);
+                }
             }
-            shapes.add(new Shape.Text(scale.right(), 3, 2.6, Shape.Anchor.END,
-                    words.count("strip.larger", amplified.times()), Ink.WEAK));
+            if (!frame.low()) {
+                shapes.add(new Shape.Text(scale.right(), 3, 2.6, Shape.Anchor.END,
+                        words.count("strip.larger", amplified.times()), Ink.WEAK));
+            }
         }
         shapes.add(new Shape.Rectangle(scale.left(), y, scale.width(), height, Ink.NONE, Ink.FAINT, ""));
         return shapes;

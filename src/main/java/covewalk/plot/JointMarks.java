@@ -25,19 +25,24 @@ final class JointMarks {
     private final double bandY;
     private final double y;
     private final double width;
+    private final double numbersY;
+    private final double bracketY;
     private final List<Shape> shapes = new ArrayList<>();
     private double lastLabelX = Double.NEGATIVE_INFINITY;
     /** Labels of brackets so far: the middle of each, and half its width. */
     private final List<Shape.Point> labelled = new ArrayList<>();
     private int row;
 
-    JointMarks(CoveJudgement cove, Words words, Scale scale, double bandY, double y) {
+    JointMarks(CoveJudgement cove, Words words, StripFrame frame, double bandY, double y) {
         this.cove = cove;
         this.words = words;
-        this.scale = scale;
+        this.scale = frame.scale();
         this.bandY = bandY;
         this.y = y;
-        this.width = Math.max(1.5, Math.min(WIDEST, 0.6 * scale.width() / Math.max(1, cove.joints().size())));
+        long shown = cove.joints().stream().filter(joint -> scale.shows(joint.positionM())).count();
+        this.width = Math.max(1.5, Math.min(WIDEST, 0.6 * scale.width() / Math.max(1, shown)));
+        this.numbersY = y + (frame.low() ? 4.9 : 5.5);
+        this.bracketY = y + (frame.low() ? 7 : 10.5);
     }
 
     List<Shape> shapes() {
@@ -47,12 +52,15 @@ final class JointMarks {
             }
             mark(joint, joint.positionM());
         }
-        cove.faults().stream().filter(fault -> fault.kind() != FaultKind.JOINT)
+        cove.faults().stream().filter(fault -> fault.kind() != FaultKind.JOINT && scale.shows(fault.fromM(), fault.toM()))
                 .sorted(Comparator.comparing(Fault::verdict)).forEach(this::bracket); // what is beyond gets its label first
         return shapes;
     }
 
     private void mark(JudgedJoint joint, double positionM) {
+        if (!scale.shows(positionM)) {
+            return;
+        }
         double x = scale.x(positionM);
         Ink ink = joint.verdict() == Verdict.BEYOND ? Ink.STRONG : Ink.WEAK;
         shapes.add(new Shape.Line(x, bandY, x, y - 2.5, joint.verdict() == Verdict.BEYOND ? 0.5 : 0.2, ink, ""));
@@ -67,7 +75,7 @@ final class JointMarks {
         double from = scale.x(fault.fromM()) - 0.5;
         double to = scale.x(fault.toM()) + 0.5;
         Ink ink = fault.verdict() == Verdict.BEYOND ? Ink.STRONG : Ink.WEAK;
-        double at = y + 10.5;
+        double at = bracketY;
         shapes.add(new Shape.Path(List.of(new Shape.Point(from, at - 1.2), new Shape.Point(from, at), new Shape.Point(to, at),
                 new Shape.Point(to, at - 1.2)), false, fault.verdict() == Verdict.BEYOND ? 0.5 : 0.25, ink,
                 words.text("strip.fault", words.kind(fault.kind()), words.verdict(fault.verdict()))));
@@ -88,7 +96,7 @@ final class JointMarks {
     private void label(double x, String text, Ink ink) {
         row = x - lastLabelX < 8 ? 1 - row : 0;
         lastLabelX = x;
-        shapes.add(new Shape.Text(x, y + 5.5 + row * NUMBER, NUMBER, Anchor.MIDDLE, text, ink));
+        shapes.add(new Shape.Text(x, numbersY + row * NUMBER, NUMBER, Anchor.MIDDLE, text, ink));
     }
 
     private String says(JudgedJoint joint) {

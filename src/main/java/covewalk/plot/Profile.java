@@ -22,27 +22,28 @@ import java.util.Optional;
  */
 public final class Profile {
 
-    private static final double WIDTH = 180;
-    private static final double HEIGHT = 44;
-    private static final double LEFT = 5;
+    private static final double HEIGHT = 45;
+    private static final double LEFT = StripFrame.MARGIN_MM;
     private static final double LANE = 17;
 
     private final CoveMean mean;
     private final CoveJudgement cove;
     private final Origin origin;
     private final LocusAxes axes;
+    private final StripFrame frame;
     private final Scale scale;
     private final Words words;
     private final double reach;
     private final List<Shape> shapes = new ArrayList<>();
 
-    private Profile(CoveJudgement cove, CoveMean mean, Origin origin, StepPlane plane, Words words) {
+    private Profile(CoveJudgement cove, CoveMean mean, Origin origin, StepPlane plane, Words words, StripFrame frame) {
         this.cove = cove;
         this.mean = mean;
         this.origin = origin;
         this.axes = new LocusAxes(plane, origin.colour(), origin.white());
         this.words = words;
-        this.scale = new Scale(cove.cove().lengthM(), LEFT, WIDTH - 2 * LEFT);
+        this.frame = frame;
+        this.scale = frame.scale();
         this.reach = Math.max(1, Math.ceil(farthest()));
     }
 
@@ -51,16 +52,21 @@ public final class Profile {
      * @return empty where nothing was read, or where neither target nor mean has a CCT
      */
     public static Optional<Picture> of(CoveJudgement cove, StepPlane plane, Words words) {
+        return of(cove, plane, words, StripFrame.page(cove.cove()));
+    }
+
+    /** @param frame of the strip that it belongs to; it always shows the whole cove */
+    public static Optional<Picture> of(CoveJudgement cove, StepPlane plane, Words words, StripFrame frame) {
         CoveMean mean = new CoveMean(cove);
-        return Origin.of(cove.cove(), mean).map(origin -> new Profile(cove, mean, origin, plane, words).picture());
+        return Origin.of(cove.cove(), mean).map(origin -> new Profile(cove, mean, origin, plane, words, frame).picture());
     }
 
     private Picture picture() {
         String steps = words.numbers().plain(reach, 0);
-        lane(4 + LANE / 2, true, words.text("profile.along", words.text(origin.key("profile.from.")), steps));
-        lane(HEIGHT - 0.5 - LANE / 2, false, words.text("profile.across", words.text(origin.key("profile.from.")), steps));
-        return new Picture(WIDTH, HEIGHT, words.text("profile.says", Shortened.of(cove.cove().id(), 40),
-                words.text(origin.key("profile.from."))), shapes);
+        String from = words.text(origin.key("profile.from."));
+        lane(4 + LANE / 2, true, words.text(frame.low() ? "profile.along.low" : "profile.along", from, steps));
+        lane(HEIGHT - 1.5 - LANE / 2, false, words.text(frame.low() ? "profile.across.low" : "profile.across", from, steps));
+        return new Picture(frame.widthMm(), HEIGHT, words.text("profile.says", Shortened.of(cove.cove().id(), 40), from), shapes);
     }
 
     private void lane(double middle, boolean along, String caption) {

@@ -18,71 +18,105 @@ import java.util.List;
  */
 public final class Strip {
 
-    private static final double WIDTH = 180;
-    private static final double MARGIN = 5;
-    private static final double SCALE_Y = 8;
-    private static final double REELS_Y = 11;
-    private static final double REELS_HEIGHT = 5;
-    private static final double BAND_Y = 17;
-    private static final double BAND_HEIGHT = 9;
-    private static final double TICKS_Y = 27;
-    private static final double JOINTS_Y = 35;
+    /**
+     * Where the rows stand, mm from the top.
+     *
+     * @param brackets height below the joints where there are other faults
+     */
+    private record Rows(double scaleY, double reelsY, double reelsHeight, double bandY, double bandHeight, double ticksY, double jointsY,
+                        double brackets) {
+    }
+
+    private static final Rows PAGE = new Rows(8, 11, 5, 17, 9, 27, 35, 15);
+    /** For a screen, where height is dear. */
+    private static final Rows LOW = new Rows(3.6, 5.6, 4.4, 10.6, 5, 16, 21.5, 11);
 
     private final CoveJudgement cove;
     private final Words words;
+    private final StripFrame frame;
     private final Scale scale;
+    private final Rows rows;
     private final List<Shape> shapes = new ArrayList<>();
 
-    private Strip(CoveJudgement cove, Words words) {
+    private Strip(CoveJudgement cove, Words words, StripFrame frame) {
         this.cove = cove;
         this.words = words;
-        this.scale = new Scale(cove.cove().lengthM(), MARGIN, WIDTH - 2 * MARGIN);
+        this.frame = frame;
+        this.scale = frame.scale();
+        this.rows = frame.low() ? LOW : PAGE;
     }
 
+    /** The whole cove as it stands on a page. */
     public static Picture of(CoveJudgement cove, Words words) {
-        Strip strip = new Strip(cove, words);
+        return of(cove, words, StripFrame.page(cove.cove()));
+    }
+
+    public static Picture of(CoveJudgement cove, Words words, StripFrame frame) {
+        Strip strip = new Strip(cove, words, frame);
+        if (!frame.low()) {
+            strip.datum();
+        }
         strip.positions();
         strip.placements();
-        strip.shapes.addAll(ColourBand.of(cove, words, strip.scale, BAND_Y, BAND_HEIGHT));
+        strip.shapes.addAll(ColourBand.of(cove, words, frame, strip.rows.bandY(), strip.rows.bandHeight()));
         strip.stations();
-        strip.shapes.addAll(new JointMarks(cove, words, strip.scale, BAND_Y, JOINTS_Y).shapes());
-        return new Picture(WIDTH, strip.height(), words.text("strip.says", Shortened.of(cove.cove().id(), 40)), strip.shapes);
+        strip.shapes.addAll(new JointMarks(cove, words, frame, strip.rows.bandY(), strip.rows.jointsY()).shapes());
+        return new Picture(frame.widthMm(), strip.height(), words.text("strip.says", Shortened.of(cove.cove().id(), 40)), strip.shapes);
     }
 
-    /** As much as there is to draw below the band. */
+    /** How many times larger a strip shows differences that is left to choose by itself; 1 where nothing was read. */
+    public static int timesLarger(CoveJudgement cove) {
+        CoveMean mean = new CoveMean(cove);
+        return mean.stretches().isEmpty() ? 1 : Amplified.of(mean, 0, false).times();
+    }
+
+    /** As much as there is to draw below the band; on a screen always the same, so that nothing jumps. */
     private double height() {
         boolean brackets = cove.faults().stream().anyMatch(fault -> fault.kind() != FaultKind.JOINT);
-        return brackets ? JOINTS_Y + 15 : JOINTS_Y + (cove.joints().isEmpty() ? -4 : 10);
+        return rows.jointsY() + (brackets || frame.low() ? rows.brackets() : cove.joints().isEmpty() ? -4 : 10);
+    }
+
+    private void datum() {
+        String datum = cove.cove().datum().isBlank() ? words.text("place.no-datum") : Shortened.of(cove.cove().datum(), 80);
+        text(StripFrame.MARGIN_MM, 3, 3, Anchor.START, words.text("strip.datum", datum), Ink.STRONG);
     }
 
     private void positions() {
-        String datum = cove.cove().datum().isBlank() ? words.text("place.no-datum") : Shortened.of(cove.cove().datum(), 80);
-        text(MARGIN, 3, 3, Anchor.START, words.text("strip.datum", datum), Ink.STRONG);
-        line(MARGIN, SCALE_Y, scale.right(), SCALE_Y, 0.25, Ink.WEAK, "");
-        for (double at : scale.ticksM()) {
-            line(scale.x(at), SCALE_Y, scale.x(at), SCALE_Y + 1.5, 0.25, Ink.WEAK, "");
-            text(scale.x(at), SCALE_Y - 1, 2.6, Anchor.MIDDLE, words.text("strip.metres", words.numbers().plain(at, 1)), Ink.WEAK);
+        double y = rows.scaleY();
+        line(StripFrame.MARGIN_MM, y, scale.right(), y, 0.25, Ink.WEAK, "");
+        for (Scale.Tick tick : scale.ticks(frame.feet())) {
+            line(scale.x(tick.atM()), y, scale.x(tick.atM()), y + 1.5, 0.25, Ink.WEAK, "");
+            text(scale.x(tick.atM()), y - 1, 2.6, Anchor.MIDDLE, words.text(frame.feet() ? "strip.feet" : "strip.metres",
+                    words.numbers().plain(tick.label(), 1)), Ink.WEAK);
         }
     }
 
     private void placements() {
         for (Placement placement : cove.cove().placements()) {
-            double x = scale.x(placement.fromM());
-            double width = Math.max(0, scale.x(placement.toM()) - x);
-            shapes.add(new Shape.Rectangle(x, REELS_Y, width, REELS_HEIGHT, Ink.NONE, Ink.WEAK, words.text("strip.placement",
-                    placement.reel(), words.numbers().metres(placement.fromM()), words.numbers().metres(placement.toM()))));
-            int fits = (int) (width / 1.8);
-            if (fits >= 2) {
-                text(x + width / 2, REELS_Y + 3.5, 3, Anchor.MIDDLE, Shortened.of(placement.reel(), fits), Ink.STRONG);
+            if (scale.shows(placement.fromM(), placement.toM())) {
+                double x = scale.x(placement.fromM());
+                placement(placement, x, Math.max(0, scale.x(placement.toM()) - x));
             }
+        }
+    }
+
+    private void placement(Placement placement, double x, double width) {
+        shapes.add(new Shape.Rectangle(x, rows.reelsY(), width, rows.reelsHeight(), Ink.NONE, Ink.WEAK, words.text("strip.placement",
+                placement.reel(), words.numbers().metres(placement.fromM()), words.numbers().metres(placement.toM()))));
+        int fits = (int) (width / 1.8);
+        if (fits >= 2) {
+            text(x + width / 2, rows.reelsY() + rows.reelsHeight() - 1.5, 3, Anchor.MIDDLE, Shortened.of(placement.reel(), fits), Ink.STRONG);
         }
     }
 
     /** Taller where a station was read more than once. */
     private void stations() {
         for (Station station : cove.stations()) {
-            double length = station.readings().size() > 1 ? 3 : 1.5;
-            line(scale.x(station.positionM()), TICKS_Y, scale.x(station.positionM()), TICKS_Y + length, 0.25, Ink.WEAK, "");
+            if (scale.shows(station.positionM())) {
+                double length = station.readings().size() > 1 ? 3 : 1.5;
+                double x = scale.x(station.positionM());
+                line(x, rows.ticksY(), x, rows.ticksY() + length, 0.25, Ink.WEAK, "");
+            }
         }
     }
 

@@ -30,7 +30,19 @@ public final class Explanation {
 
     private final Words words;
     private final Numbers numbers;
-    private final List<String> lines = new ArrayList<>();
+    private final List<Line> lines = new ArrayList<>();
+
+    /** A sentence in one cell, a row of the budget in four (figure, part, side, source), or a gap with none. */
+    public record Line(List<String> cells) {
+
+        public Line {
+            cells = List.copyOf(cells);
+        }
+
+        static Line of(String... cells) {
+            return new Line(List.of(cells));
+        }
+    }
 
     public Explanation(Words words) {
         this.words = words;
@@ -43,6 +55,11 @@ public final class Explanation {
      * @return lines ending in a line feed; empty where the cove has neither joint nor fault
      */
     public Optional<String> of(Judgement judgement, CoveJudgement cove, double positionM) {
+        return lines(judgement, cove, positionM).map(found -> String.join("\n", Explanation.plain(found)) + "\n");
+    }
+
+    /** The same for who can draw a table. */
+    public Optional<List<Line>> lines(Judgement judgement, CoveJudgement cove, double positionM) {
         Limits limits = judgement.survey().limits();
         return ExplainedPlace.nearest(cove, limits.neighbourSteps(), positionM).map(place -> {
             lines.clear();
@@ -51,20 +68,36 @@ public final class Explanation {
             place.difference().ifPresentOrElse(difference -> measured(judgement, place, difference),
                     () -> say("explain.not-read"));
             new NoteWords(words).sentences(place.notes()).forEach(note -> say("table.remark", note));
-            return String.join("\n", lines) + "\n";
+            return List.copyOf(lines);
         });
     }
 
+    /** Sentences wrapped, rows in columns. */
+    private static List<String> plain(List<Line> lines) {
+        List<String> plain = new ArrayList<>();
+        List<List<String>> rows = new ArrayList<>();
+        for (Line line : lines) {
+            if (line.cells().size() > 1) {
+                rows.add(line.cells());
+                continue;
+            }
+            plain.addAll(rows.isEmpty() ? List.of() : PlainText.columns(rows, Set.of(0)));
+            rows.clear();
+            plain.addAll(line.cells().isEmpty() ? List.of("") : PlainText.wrapped(line.cells().get(0), WIDTH, 2));
+        }
+        return plain;
+    }
+
     private void measured(Judgement judgement, ExplainedPlace place, Difference difference) {
-        lines.add("");
+        lines.add(Line.of());
         place.sides().forEach(this::side);
         say("explain.difference." + place.kind().code(), numbers.steps(difference.steps()), numbers.fixed(difference.deltaUPrime(), 5),
                 numbers.fixed(difference.deltaVPrime(), 5), words.towards(difference.towards()),
                 numbers.steps(difference.standardUncertaintySteps()));
         say("explain.steps", new RuleWords(words).steps(judgement));
-        lines.add("");
+        lines.add(Line.of());
         budget(place.budget());
-        lines.add("");
+        lines.add(Line.of());
         rule(judgement.survey().limits(), place);
         if (place.verdict() == Verdict.UNSETTLED) {
             say("explain.settle", words.toSettle(place.settle()));
@@ -84,12 +117,10 @@ public final class Explanation {
 
     private void budget(Budget budget) {
         say("explain.budget");
-        List<List<String>> rows = new ArrayList<>();
-        budget.entries().forEach(entry -> rows.add(List.of(numbers.steps(entry.steps()),
+        budget.entries().forEach(entry -> lines.add(Line.of(numbers.steps(entry.steps()),
                 words.text("explain.part." + code(entry.part())), words.text("explain.of." + code(entry.of())),
                 words.text("explain.source." + code(entry.source())))));
-        rows.add(List.of(numbers.steps(budget.wholeSteps()), words.text("explain.together"), "", ""));
-        lines.addAll(PlainText.columns(rows, Set.of(0)));
+        lines.add(Line.of(numbers.steps(budget.wholeSteps()), words.text("explain.together"), "", ""));
         if (budget.degrees() < MANY) {
             say("explain.degrees", numbers.fixed(Math.floor(budget.degrees()), 0));
         }
@@ -116,6 +147,6 @@ public final class Explanation {
     }
 
     private void say(String key, String... details) {
-        lines.addAll(PlainText.wrapped(words.text(key, details), WIDTH, 2));
+        lines.add(Line.of(words.text(key, details)));
     }
 }

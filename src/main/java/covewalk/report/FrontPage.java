@@ -24,8 +24,10 @@ import java.util.stream.Stream;
  * @param counts how many places have each verdict
  * @param next what to do next, in order
  * @param overview an item a row
+ * @param gone items that have a number and are not found any more, a sentence each
  */
-record FrontPage(List<Fact> facts, List<Count> counts, List<Worst> worst, List<String> next, List<Row> overview) {
+record FrontPage(List<Fact> facts, List<Count> counts, List<Worst> worst, List<String> next, List<Row> overview,
+                 List<String> gone) {
 
     /** How many places have a verdict, with its mark. */
     record Count(String mark, String text) {
@@ -58,7 +60,8 @@ record FrontPage(List<Fact> facts, List<Count> counts, List<Worst> worst, List<S
             CommonReels common = new CommonReels(list.items());
             return new FrontPage(facts(list.judgement()), counts(list.judgement()),
                     list.worst(WORST).stream().map(this::worst).toList(), new NextSteps(words).of(list),
-                    new LazyList<>(list.items(), item -> row(item, common)));
+                    new LazyList<>(list.items(), item -> row(item, common)),
+                    new LazyList<>(list.gone(), item -> new StateWords(words).inShort(list, item)));
         }
 
         private List<Fact> facts(Judgement judgement) {

@@ -4,6 +4,7 @@ import covewalk.plot.Svg;
 import covewalk.plot.VerdictMark;
 import covewalk.survey.Limits;
 import covewalk.survey.Reel;
+import covewalk.survey.file.PunchColumn;
 import covewalk.verdict.Fault;
 import covewalk.verdict.claim.Allowances;
 import covewalk.words.ClaimWords;
@@ -13,6 +14,7 @@ import covewalk.words.ReelWords;
 import covewalk.words.Shortened;
 import covewalk.words.Words;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -27,9 +29,16 @@ import java.util.stream.Stream;
  * @param reels names over the label columns
  * @param notes what the makers' claims allow, and what bears on this verdict
  * @param caution for touching wiring; empty where nobody has to
+ * @param recorded by column of the log
  */
 record ItemPage(int number, String mark, String verdict, String place, String priority, List<String> where, List<Fact> measured,
-                List<Fact> todo, List<String> reels, List<LabelRow> labels, List<String> notes, String caution) {
+                List<Fact> todo, List<String> reels, List<LabelRow> labels, List<String> notes, String caution,
+                Map<String, String> recorded) {
+
+    /** What is recorded of it under this column of the log; empty where there is room to write. */
+    String recorded(String column) {
+        return recorded.getOrDefault(column, "");
+    }
 
     /** Makes items for a page. */
     static final class Maker {
@@ -42,6 +51,8 @@ record ItemPage(int number, String mark, String verdict, String place, String pr
         private final CommonReels common;
         private final ReelWords reelWords;
         private final NoteWords notes;
+        private final StateWords states;
+        private final PunchList list;
 
         Maker(Words words, PunchWords punch, PunchList list) {
             this.words = words;
@@ -50,6 +61,8 @@ record ItemPage(int number, String mark, String verdict, String place, String pr
             this.common = new CommonReels(list.items());
             this.reelWords = new ReelWords(words);
             this.notes = new NoteWords(words);
+            this.states = new StateWords(words);
+            this.list = list;
         }
 
         ItemPage item(PunchItem item) {
@@ -59,12 +72,21 @@ record ItemPage(int number, String mark, String verdict, String place, String pr
                     words.text("item.priority", punch.priority(item), punch.priorityReason(item)),
                     Stream.of(punch.range(item), punch.feed(item)).filter(part -> !part.isEmpty()).toList(), measured(item),
                     todo(item), item.reels().stream().map(reel -> Shortened.of(reel.id(), LONGEST)).toList(), labels(item),
-                    notes(item), item.touchesWiring() ? words.text("item.caution.electrical") : "");
+                    notes(item), item.touchesWiring() ? words.text("item.caution.electrical") : "", recorded(item));
         }
 
         private List<String> notes(PunchItem item) {
-            return Stream.of(Stream.of(punch.standsFor(item), claims(item)), notes.sentences(item.fault().notes()).stream())
+            return Stream.of(states.before(list, item).stream(), Stream.of(clause(item), punch.standsFor(item), claims(item)), notes.sentences(item.fault().notes()).stream())
                     .flatMap(part -> part).filter(note -> !note.isEmpty()).toList();
+        }
+
+        private String clause(PunchItem item) {
+            String clause = states.recorded(item.state(), PunchColumn.CLAUSE);
+            return clause.isEmpty() ? "" : words.text("item.clause", clause);
+        }
+
+        private Map<String, String> recorded(PunchItem item) {
+            return PunchColumn.STATE.stream().collect(Collectors.toMap(PunchColumn::code, column -> states.recorded(item.state(), column)));
         }
 
         private List<Fact> measured(PunchItem item) {
@@ -77,14 +99,8 @@ record ItemPage(int number, String mark, String verdict, String place, String pr
 
         private List<Fact> todo(PunchItem item) {
             Fault fault = item.fault();
-            String what = common.of(item).map(reel -> words.text("item.common-reel", Shortened.of(reel, LONGEST), numbers(common.at(reel)))
-                    + " " + punch.toDo(fault)).orElseGet(() -> punch.toDo(fault));
             return List.of(fact("suspected", words.suspicion(fault.hint())), fact("check", words.checkFirst(fault.hint())),
-                    fact("do", what));
-        }
-
-        private String numbers(List<PunchItem> items) {
-            return items.stream().map(item -> words.numbers().fixed(item.number(), 0)).collect(Collectors.joining(", "));
+                    fact("do", punch.toDo(item, common)));
         }
 
         private Fact fact(String label, String text) {

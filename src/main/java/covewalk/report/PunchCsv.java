@@ -3,6 +3,9 @@ package covewalk.report;
 import covewalk.survey.Feed;
 import covewalk.survey.Limits;
 import covewalk.survey.Reel;
+import covewalk.survey.file.PunchColumn;
+import covewalk.survey.file.PunchPlace;
+import covewalk.survey.file.PunchState;
 import covewalk.verdict.Difference;
 import covewalk.verdict.Fault;
 import covewalk.words.NoteWords;
@@ -23,6 +26,10 @@ final class PunchCsv {
             "step_rule", "delta_cct_k", "delta_duv", "towards", "lux_ratio", "confidence_beyond", "confidence_within");
     private static final List<String> ACTION = List.of("suspected", "check_first", "to_do", "readings_to_settle", "why_not",
             "priority", "priority_reason", "height_m", "feed_at_m", "driver", "circuit", "cautions", "stands_also_for", "corrected");
+    private static final List<String> BEFORE = List.of("number_fixed", "state", "before_visited", "before_verdict", "before_steps",
+            "before_standard_uncertainty_steps");
+
+    private static final String NO_LONGER_FOUND = "no-longer-found";
 
     private final Words words;
     private final PunchWords punch;
@@ -40,17 +47,56 @@ final class PunchCsv {
         LABEL.forEach(field -> table.text("after_" + field));
         SUMS.forEach(table::text);
         ACTION.forEach(table::text);
+        PunchColumn.STATE.forEach(column -> table.text(column.code()));
+        BEFORE.forEach(table::text);
         table.endRow();
+        CommonReels common = new CommonReels(list.items());
         for (PunchItem item : list.items()) {
             place(item);
             label(item.before());
             label(item.after());
             sums(item.fault(), limits);
-            action(item);
+            action(item, common);
             table.text(corrections(list));
-            table.endRow();
+            state(list, item.state(), list.before(item));
         }
+        list.gone().forEach(item -> gone(list, item));
         return table.written();
+    }
+
+    private void state(PunchList list, PunchState state, Optional<PlaceThen> before) {
+        PunchColumn.STATE.forEach(column -> table.text(state.text(column)));
+        table.text(list.isFixed(state.item()) ? "yes" : "no").text(state.stage().code())
+                .text(list.before().map(EarlierVisit::date).orElse("")).text(before.map(then -> then.verdict().code()).orElse(""));
+        Optional<Difference> difference = before.flatMap(PlaceThen::difference);
+        table.number(steps(difference), 4).number(uncertainty(difference), 4).endRow();
+    }
+
+    private static OptionalDouble steps(Optional<Difference> difference) {
+        return difference.map(known -> OptionalDouble.of(known.steps())).orElse(OptionalDouble.empty());
+    }
+
+    private static OptionalDouble uncertainty(Optional<Difference> difference) {
+        return difference.map(known -> OptionalDouble.of(known.standardUncertaintySteps())).orElse(OptionalDouble.empty());
+    }
+
+    /** An item that is not found any more: its place, what the joint there measures now, and what is recorded. */
+    private void gone(PunchList list, GoneItem item) {
+        Optional<PunchPlace> place = item.state().place();
+        Optional<Difference> now = list.now(item).flatMap(PlaceThen::difference);
+        table.number(item.state().item(), 0).text(place.map(PunchPlace::cove).orElse("")).text("")
+                .text(place.map(PunchPlace::kind).orElse("")).text(NO_LONGER_FOUND)
+                .number(place.map(known -> OptionalDouble.of(known.positionM())).orElse(OptionalDouble.empty()), 3);
+        blank(ITEM.size() - 6 + 2 * LABEL.size());
+        table.number(steps(now), 4).number(uncertainty(now), 4);
+        blank(SUMS.size() - 2 + ACTION.size());
+        state(list, item.state(), list.before().flatMap(visit -> place.flatMap(known -> PlaceThen.in(visit.judgement(), known))));
+    }
+
+    private void blank(int cells) {
+        for (int i = 0; i < cells; i++) {
+            table.text("");
+        }
     }
 
     /** What was done to the readings before they were judged. */
@@ -99,10 +145,10 @@ final class PunchCsv {
         return feeds.stream().map(part).collect(Collectors.joining("; "));
     }
 
-    private void action(PunchItem item) {
+    private void action(PunchItem item, CommonReels common) {
         Fault fault = item.fault();
         List<Feed> feeds = item.feeds();
-        table.text(words.suspicion(fault.hint())).text(words.checkFirst(fault.hint())).text(punch.toDo(fault))
+        table.text(words.suspicion(fault.hint())).text(words.checkFirst(fault.hint())).text(punch.toDo(item, common))
                 .number(fault.settle().readings().isPresent() ? OptionalDouble.of(fault.settle().readings().getAsInt())
                         : OptionalDouble.empty(), 0)
                 .text(CheckJson.whyNot(fault.settle())).text(item.priority().code()).text(punch.priorityReason(item))

@@ -3,6 +3,8 @@ package covewalk.report;
 import covewalk.survey.Cove;
 import covewalk.survey.Feed;
 import covewalk.survey.Reel;
+import covewalk.survey.file.PunchPlace;
+import covewalk.survey.file.PunchState;
 import covewalk.verdict.Fault;
 import covewalk.verdict.FaultKind;
 import covewalk.verdict.Hint;
@@ -11,19 +13,23 @@ import covewalk.verdict.plan.Access;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * One line of the punch list: a fault, and what one needs to know to go there.
  *
- * @param number from 1, in walking order
  * @param reels what lies there, the datum's side first: two at a joint, else the one it is in
  * @param alike further faults that this item stands for, along the cove; the one shown is the farthest off
+ * @param state its number, which the fault keeps for good, and how far it has come
  */
-public record PunchItem(int number, Cove cove, Fault fault, List<Reel> reels, List<Fault> alike) {
+public record PunchItem(Cove cove, Fault fault, List<Reel> reels, List<Fault> alike, PunchState state) {
 
     /** A feed farther than the nearest by no more than this may feed the place as well (common practice, no source). */
     private static final double MUCH_FARTHER_M = 1;
 
+    /** A fault found again this near to where it was is the same one (common practice, no source). */
+    public static final double SAME_PLACE_M = 0.6;
 
     /** Above this height, in m, one cannot read from the floor (common practice, no source). */
     public static final double FROM_THE_FLOOR_M = Access.FROM_THE_FLOOR_M;
@@ -31,6 +37,31 @@ public record PunchItem(int number, Cove cove, Fault fault, List<Reel> reels, Li
     public PunchItem {
         reels = List.copyOf(reels);
         alike = List.copyOf(alike);
+    }
+
+    /** From 1; a fault keeps its number, and no other gets it. */
+    public int number() {
+        return state.item();
+    }
+
+    PunchItem as(PunchState other) {
+        return new PunchItem(cove, fault, reels, alike, other);
+    }
+
+    /** Which fault its number stands for from now on. */
+    PunchPlace place() {
+        return place(fault);
+    }
+
+    private PunchPlace place(Fault at) {
+        return PunchPlace.of(cove.id(), at.kind().code(), at.positionM(), at.reels());
+    }
+
+    /** How far a registered fault lies from this item, m; empty where it is another fault. */
+    OptionalDouble metresFrom(PunchPlace registered) {
+        return Stream.concat(Stream.of(fault), alike.stream()).filter(each -> place(each).isLike(registered))
+                .filter(each -> registered.positionM() >= each.fromM() - SAME_PLACE_M && registered.positionM() <= each.toM() + SAME_PLACE_M)
+                .mapToDouble(each -> Math.abs(each.positionM() - registered.positionM())).min();
     }
 
     /** Where the first of the faults it stands for begins, m from the datum. */

@@ -38,16 +38,22 @@ final class PunchJson {
         all.put("decisionRule", new RuleWords(words).decision(list.judgement()));
         all.put("outcome", words.counts(list.judgement()));
         ArrayNode items = all.putArray("items");
-        list.items().forEach(item -> items.add(item(item)
-                .set("claimsAllowSteps", ClaimJson.allowance(Allowances.between(item.reels(), limits.stepRule())))));
+        CommonReels common = new CommonReels(list.items());
+        for (PunchItem item : list.items()) {
+            ObjectNode object = item(item, common);
+            object.set("claimsAllowSteps", ClaimJson.allowance(Allowances.between(item.reels(), limits.stepRule())));
+            StateJson.state(list, object, item);
+            items.add(object);
+        }
         all.set("warnings", Json.texts(warnings));
         all.set("evidence", Json.texts(new NoteWords(words).sentences(list.judgement().notes())));
         all.put("sealCode", sealCode);
         all.set("claims", ClaimJson.of(list.judgement().claims()));
+        all.set("noLongerFound", StateJson.gone(list));
         return Json.text(all);
     }
 
-    private ObjectNode item(PunchItem item) {
+    private ObjectNode item(PunchItem item, CommonReels common) {
         Fault fault = item.fault();
         ObjectNode object = Json.object();
         object.put("item", item.number());
@@ -62,7 +68,7 @@ final class PunchJson {
         ArrayNode reels = object.putArray("reels");
         item.reels().forEach(reel -> reels.add(reel(reel)));
         sums(object, fault);
-        action(object, item);
+        action(object, item, common);
         return object;
     }
 
@@ -87,11 +93,11 @@ final class PunchJson {
         object.set("confidenceWithin", Json.confidence(fault.confidence().within()));
     }
 
-    private void action(ObjectNode object, PunchItem item) {
+    private void action(ObjectNode object, PunchItem item, CommonReels common) {
         Fault fault = item.fault();
         object.put("suspected", words.suspicion(fault.hint()));
         object.put("checkFirst", words.checkFirst(fault.hint()));
-        object.put("toDo", punch.toDo(fault));
+        object.put("toDo", punch.toDo(item, common));
         object.set("readingsToSettle", Json.whole(fault.settle().readings()));
         object.put("whyNot", CheckJson.whyNot(fault.settle()));
         object.put("priority", item.priority().code());

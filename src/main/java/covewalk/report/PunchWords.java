@@ -14,8 +14,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** A punch item in sentences, the same on paper and in the files. */
-final class PunchWords {
+/** A punch item in sentences, the same on paper, on screen and in the files. */
+public final class PunchWords {
 
     private static final int LONGEST_NAME = 120;
 
@@ -24,11 +24,11 @@ final class PunchWords {
     private final Lengths lengths;
 
     /** Positions in metres first, as in the files. */
-    PunchWords(Words words) {
+    public PunchWords(Words words) {
         this(words, LengthUnit.M);
     }
 
-    PunchWords(Words words, LengthUnit first) {
+    public PunchWords(Words words, LengthUnit first) {
         this.words = words;
         this.numbers = words.numbers();
         this.lengths = new Lengths(numbers, first);
@@ -100,7 +100,7 @@ final class PunchWords {
         return words.text("item.towards." + fault.kind().code(), words.towards(fault.difference().towards()));
     }
 
-    String confidence(Fault fault) {
+    public String confidence(Fault fault) {
         return words.text("item.confidence", numbers.confidence(fault.confidence().beyond()),
                 numbers.confidence(fault.confidence().within()));
     }
@@ -112,7 +112,7 @@ final class PunchWords {
     }
 
     /** What to do: put right what is beyond, read again what is unsettled, or agree where reading does not help. */
-    String toDo(Fault fault) {
+    public String toDo(Fault fault) {
         if (fault.verdict() == Verdict.BEYOND) {
             return words.text("item.do." + fault.kind().code());
         }
@@ -124,6 +124,16 @@ final class PunchWords {
         int readings = settle.readings().getAsInt();
         return words.text("item.read-again", readings == 0 ? words.text("item.read-again-any")
                 : words.count(oneSided ? "settle.here" : "settle.readings", readings));
+    }
+
+    /** The same; where one reel stands at several items, it is named first in each of them. */
+    String toDo(PunchItem item, CommonReels common) {
+        return common.of(item).map(reel -> words.text("item.common-reel", Shortened.of(reel, LONGEST_NAME), numbersOf(common.at(reel)))
+                + " " + toDo(item.fault())).orElseGet(() -> toDo(item.fault()));
+    }
+
+    private String numbersOf(List<PunchItem> items) {
+        return items.stream().map(item -> numbers.fixed(item.number(), 0)).collect(Collectors.joining(", "));
     }
 
     /** The same in a few words, for a list. */
@@ -148,7 +158,7 @@ final class PunchWords {
         return numbers.fixed(item.fault().difference().steps() / item.fault().limitSteps(), 1);
     }
 
-    String height(Cove cove) {
+    public String height(Cove cove) {
         if (cove.heightM().isEmpty()) {
             return words.text("item.height-unknown");
         }
@@ -156,7 +166,7 @@ final class PunchWords {
         return words.text("item.height", lengths.first(Math.max(0, height)), lengths.second(Math.max(0, height)));
     }
 
-    String feed(PunchItem item) {
+    public String feed(PunchItem item) {
         List<Feed> feeds = item.feeds();
         if (feeds.isEmpty()) {
             return words.text("item.no-feed");
@@ -174,7 +184,7 @@ final class PunchWords {
     }
 
     /** The cautions that apply here, in short; the box of cautions says more. */
-    List<String> cautions(PunchItem item) {
+    public List<String> cautions(PunchItem item) {
         List<String> cautions = new ArrayList<>();
         if (item.atHeight()) {
             cautions.add(heightCaution(item.cove()));

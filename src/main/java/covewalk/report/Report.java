@@ -76,7 +76,7 @@ public final class Report {
     }
 
     private Map<String, Part> parts(Audit audit) {
-        PunchList list = PunchList.of(audit.judgement());
+        PunchList list = audit.list();
         List<String> warnings = audit.warnings().stream().map(Report::inFull).toList();
         Map<String, Part> parts = new LinkedHashMap<>();
         parts.put("punch-list.html", out -> html(page(list, audit), out));
@@ -105,7 +105,7 @@ public final class Report {
     /** Whatever the PDF's library stumbles over, a missing part of Java or too little memory, the other files are worth having. */
     private Optional<Throwable> pdf(Audit audit, Path outDir, Map<Path, Path> halves) throws IOException {
         try {
-            half(outDir, PDF, out -> new PunchPdf().write(page(PunchList.of(audit.judgement()), audit), out), halves);
+            half(outDir, PDF, out -> new PunchPdf().write(page(audit.list(), audit), out), halves);
             return Optional.empty();
         } catch (IOException | RuntimeException | LinkageError | OutOfMemoryError noPdf) {
             Files.deleteIfExists(unfinished(outDir, PDF));

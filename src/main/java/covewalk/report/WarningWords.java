@@ -21,7 +21,7 @@ import java.util.regex.Pattern;
  * What looks wrong in a survey, as people on the site say it: by cove, position, reel or reading, never by file and line.
  * Of one kind the first few are told, of the rest how many there are.
  */
-final class WarningWords {
+public final class WarningWords {
 
     private static final int SHOWN = 3;
     private static final int LONGEST = 40;
@@ -33,7 +33,7 @@ final class WarningWords {
     private final Map<String, List<String>> byCove = new LinkedHashMap<>();
     private final List<String> general = new ArrayList<>();
 
-    WarningWords(Words words, Audit audit) {
+    public WarningWords(Words words, Audit audit) {
         this.words = words;
         this.survey = audit.judgement().survey();
         audit.log().forEach(reading -> byLine.put(reading.line(), reading));
@@ -41,12 +41,12 @@ final class WarningWords {
     }
 
     /** Warnings that belong to one cove. */
-    List<String> ofCove(String cove) {
+    public List<String> ofCove(String cove) {
         return byCove.getOrDefault(cove, List.of());
     }
 
     /** All others. */
-    List<String> general() {
+    public List<String> general() {
         return general;
     }
 

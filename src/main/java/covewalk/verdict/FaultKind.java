@@ -1,6 +1,8 @@
 package covewalk.verdict;
 
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What kind of place asks for action. */
 public enum FaultKind {
@@ -18,5 +20,10 @@ public enum FaultKind {
     /** The word in files and on the command line. */
     public String code() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The kind of this word. */
+    public static Optional<FaultKind> of(String code) {
+        return Arrays.stream(values()).filter(kind -> kind.code().equals(code)).findFirst();
     }
 }

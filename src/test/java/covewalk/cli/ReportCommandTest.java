@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import covewalk.cli.FrontDoor.Run;
+import covewalk.survey.file.FolderLock;
+import covewalk.survey.file.Holder;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -57,9 +59,74 @@ class ReportCommandTest {
     }
 
     @Test
-    void addsNothingToTheSurveyButTheSeal() throws IOException {
+    void addsNothingToTheSurveyButTheNumbersOfTheItemsAndTheSeal() throws IOException {
         report();
-        assertEquals(List.of("readings.csv", "seal.json", "survey.json"), SmallSurvey.files(survey));
+        assertEquals(List.of("lock", "punch.csv", "readings.csv", "seal.json", "survey.json"), SmallSurvey.files(survey));
+        assertEquals("1,,,,,,,,C1,joint,4.000,R1 | R2", Files.readAllLines(survey.resolve("punch.csv")).get(1));
+        assertTrue(Files.readString(survey.resolve("seal.json")).contains("\"punch.csv\""));
+    }
+
+    @Test
+    void withoutItemsNothingIsRecordedOfThem() throws IOException {
+        Path even = SmallSurvey.in(folder.resolve("even"), 0);
+        assertEquals(0, FrontDoor.run("report", even.toString(), "--out", out.toString()).code());
+        assertEquals(List.of("lock", "readings.csv", "seal.json", "survey.json"), SmallSurvey.files(even));
+    }
+
+    @Test
+    void whereAnotherProgramWritesTheReportIsMadeAndNeitherSealedNorNumbered() throws IOException {
+        try (FolderLock other = FolderLock.take(survey, new Holder("Covewalk", "ben", "office-pc", "2026-10-05 18:00")).value().orElseThrow()) {
+            Run run = report();
+            assertEquals("The report is complete, but not sealed, and new items have no fixed numbers. Somebody else writes in this survey:"
+                    + " Covewalk, run by ben on office-pc since 2026-10-05 18:00. Close the survey there, then open it here. Then report"
+                    + " again.\nNew items got these numbers for this time only: 1. They are fixed when the survey's folder can be written"
+                    + " and the report is made again.\n", run.err());
+            assertFalse(run.out().contains("Sealed"), run.out());
+            assertEquals(1, run.code());
+            assertEquals(4, SmallSurvey.files(out).size());
+            assertTrue(Files.readString(out.resolve("punch-list.json")).contains("\"numberFixed\" : false"));
+            assertEquals(survey, other.folder());
+        }
+        assertEquals(List.of("lock", "readings.csv", "survey.json"), SmallSurvey.files(survey));
+        assertTrue(report().out().contains("Sealed"), "the lock was given back");
+    }
+
+    /** A folder named lock stands for a disk that may not be written, which some accounts always may. */
+    @Test
+    void aFolderThatMayNotBeWrittenIsReportedWithNumbersForThisTime() throws IOException {
+        Files.createDirectory(survey.resolve("lock"));
+        Run run = report();
+        assertTrue(run.err().startsWith("The report is complete, but not sealed, and new items have no fixed numbers. This folder cannot be"
+                + " locked for writing: "), run.err());
+        assertEquals(1, run.code());
+        assertEquals(List.of("readings.csv", "survey.json"), SmallSurvey.files(survey));
+    }
+
+    @Test
+    void aPunchLogWithoutRoomForThePlacesIsToldAndTheReportMade() throws IOException {
+        Files.writeString(survey.resolve("punch.csv"), "item,note\n");
+        Run run = report();
+        assertTrue(run.err().startsWith("The report is complete, but not sealed, and new items have no fixed numbers. punch.csv:1: cove: The"
+                + " file has no column cove"), run.err());
+        assertFalse(run.out().contains("Sealed"), run.out());
+        assertEquals("item,note\n", Files.readString(survey.resolve("punch.csv")));
+    }
+
+    @Test
+    void aDamagedPunchLogStopsTheReport() throws IOException {
+        Files.writeString(survey.resolve("punch.csv"), "item,due\n1,soon\nx,\n");
+        Run run = report();
+        assertEquals("punch.csv:2: due: soon is no date. Write it as 2026-12-01.\n"
+                + "punch.csv:3: item: x is no item number. Write a whole number from 1 to 999999.\n", run.err());
+        assertEquals(2, run.code());
+        assertFalse(Files.exists(survey.resolve("seal.json")));
+    }
+
+    @Test
+    void aFolderThatIsNoSurveyStaysAsItIs() throws IOException {
+        Path other = Files.createDirectory(folder.resolve("pictures"));
+        assertEquals(2, FrontDoor.run("report", other.toString(), "--out", out.toString()).code());
+        assertEquals(List.of(), SmallSurvey.files(other));
     }
 
     @Test
@@ -80,6 +147,7 @@ class ReportCommandTest {
         Run run = report();
         assertTrue(run.err().startsWith("The report is not sealed, since the survey's folder could not be written: "), run.err());
         assertFalse(run.out().contains("Sealed"), run.out());
+        assertTrue(Files.exists(survey.resolve("punch.csv")), "its numbers are fixed");
         assertEquals(4, SmallSurvey.files(out).size());
         assertEquals(1, run.code());
     }

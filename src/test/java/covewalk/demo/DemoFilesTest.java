@@ -9,7 +9,6 @@ import covewalk.survey.Joint;
 import covewalk.survey.Placement;
 import covewalk.survey.Survey;
 import covewalk.survey.file.ReadSurvey;
-import covewalk.survey.file.Seal;
 import covewalk.survey.file.SurveyFolder;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -53,10 +52,11 @@ class DemoFilesTest {
 
     @Test
     void sealIsThatOfTheFilesAsTheyAre(@TempDir Path copy) throws IOException {
-        for (Path file : List.of(MakeDemo.LOG, MakeDemo.SEALS, MakeDemo.FOLDER.resolve("survey.json"))) {
+        for (Path file : List.of(MakeDemo.LOG, MakeDemo.PUNCH, MakeDemo.SEALS, MakeDemo.FOLDER.resolve("survey.json"))) {
             Files.copy(file, copy.resolve(file.getFileName()));
         }
-        Seal.issue(copy); // adds a seal where a file has changed since the last
+        MakeDemo.register(copy); // adds a row or a seal where something has changed since the last
+        assertEquals(Files.readString(MakeDemo.PUNCH), Files.readString(copy.resolve("punch.csv")), "run MakeDemo");
         assertEquals(Files.readString(MakeDemo.SEALS), Files.readString(copy.resolve("seal.json")), "run MakeDemo");
     }
 

@@ -44,8 +44,13 @@ class AmplifiedTest {
 
     @Test
     void ticksStandAtRoundPositionsFarEnoughApart() {
-        assertEquals(List.of(0.0, 5.0, 10.0, 15.0, 20.0, 25.0, 30.0), new Scale(30, 5, 100).ticksM());
-        assertEquals(0, new Scale(30, 5, 100).ticksM().get(0));
+        assertEquals(List.of(0.0, 5.0, 10.0, 15.0, 20.0, 25.0, 30.0), labels(new Scale(30, 5, 100), false));
+        assertEquals(List.of(0.0, 20.0, 40.0, 60.0, 80.0), labels(new Scale(30, 5, 100), true), "30 m are 98.4 ft");
+        assertEquals(List.of(4.5, 5.0, 5.5), labels(new Scale(4.2, 5.8, 5, 50), false), "a piece of a cove keeps to round positions");
         assertEquals(new Scale(30, 5, 100).right(), new Scale(30, 5, 100).x(31), "what lies past the end is drawn at the end");
+    }
+
+    private static List<Double> labels(Scale scale, boolean feet) {
+        return scale.ticks(feet).stream().map(Scale.Tick::label).toList();
     }
 }

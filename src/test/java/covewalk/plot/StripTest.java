@@ -90,6 +90,47 @@ class StripTest {
         assertTrue(accents.get(4).y1() < accents.get(5).y1(), "the first is greener than the second, and greener is up");
     }
 
+    @Test
+    void aNarrowScreenGetsANarrowerPictureWithTextsOfTheSameSize() {
+        CoveJudgement cove = judgement.coves().get(0);
+        Picture narrow = Strip.of(cove, Words.english(), StripFrame.screen(cove.cove(), 110, true));
+        assertEquals(110, narrow.widthMm());
+        assertTrue(narrow.heightMm() < 35, "a fifth of a tablet's screen");
+        assertEquals(2.6, narrow.shapes().stream().filter(Shape.Text.class::isInstance).mapToDouble(shape -> ((Shape.Text) shape).size())
+                .min().orElseThrow());
+    }
+
+    @Test
+    void aPieceShowsOnlyWhatLiesInIt() {
+        CoveJudgement cove = judgement.coves().get(0);
+        Picture piece = Strip.of(cove, Words.english(), StripFrame.screen(cove.cove(), 110, true).around(5, 1.5));
+        assertEquals(List.of("R1, 0.00 m to 5.00 m", "R2, 5.00 m to 10.00 m", "Joint at 5.00 m, R1 to R2: beyond"),
+                piece.shapes().stream().map(Shape::says).filter(text -> !text.isEmpty()).toList());
+    }
+
+    @Test
+    void positionsAndPlacesInThePictureAreOneAndTheSame() {
+        StripFrame frame = StripFrame.screen(judgement.coves().get(0).cove(), 150, true).around(8, 2);
+        for (double at : new double[] {6, 7.25, 10}) {
+            assertEquals(at, frame.positionM(frame.xMm(at)), 1e-9);
+        }
+        assertEquals(6, frame.positionM(0), "left of the strip lies its beginning");
+    }
+
+    @Test
+    void showsDifferencesAsManyTimesLargerAsAsked() {
+        CoveJudgement cove = judgement.coves().get(0);
+        StripFrame page = StripFrame.page(cove.cove());
+        assertTrue(texts(Strip.of(cove, Words.english(), page.amplified(2))).contains("colour band: differences shown 2 times larger"));
+        assertEquals(Strip.of(cove, Words.english(), page), Strip.of(cove, Words.english(), page.amplified(Strip.timesLarger(cove))));
+    }
+
+    @Test
+    void givesPositionsInFeetWhereAsked() {
+        CoveJudgement cove = judgement.coves().get(0);
+        assertTrue(texts(Strip.of(cove, Words.english(), StripFrame.page(cove.cove()).inFeet(true))).contains("10 ft"));
+    }
+
     private Picture strip(int cove) {
         return Strip.of(judgement.coves().get(cove), Words.english());
     }

@@ -37,7 +37,7 @@ class ManyOffTargetTest {
         assertEquals(4, table.lines().filter(line -> line.contains("off-target")).count(), table);
     }
 
-    private static Judgement withLengthsOpen(int lengths) {
+    static Judgement withLengthsOpen(int lengths) {
         Judgement sample = Sample.judgement();
         CoveJudgement bar = sample.coves().get(1);
         Fault open = bar.faults().stream().filter(fault -> fault.kind() == FaultKind.OFF_TARGET).findFirst().orElseThrow();

@@ -68,6 +68,8 @@ class SentencesTest {
             Map.entry("priority.", Set.of("first", "next", "read-again", "agree")),
             Map.entry("towards.", Set.of("warmer", "cooler", "greener", "pinker")),
             Map.entry("reel.field.", Set.of("maker", "product", "nominalCct", "bin", "lot", "serial", "made", "gtin")),
+            Map.entry("state.", Set.of("open", "done", "re-inspected", "accepted")),
+            Map.entry("state.label.", Set.of("clause", "responsible", "due", "done", "reinspected", "accepted", "note")),
             Map.entry("method.", Set.of("1", "2", "3", "4", "5", "6", "7")));
     private static final Map<String, List<String>> AFTER = Map.of("caution.", List.of("", ".source"),
             "priority.", List.of("", ".why"), "rule.per.", List.of("", ".short"));

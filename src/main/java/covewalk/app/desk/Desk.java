@@ -30,6 +30,7 @@ public final class Desk {
     private final ReadOnlyBooleanWrapper opening = new ReadOnlyBooleanWrapper();
     private final ObjectProperty<Place> place = new SimpleObjectProperty<>(Place.SURVEYS);
     private final ObjectProperty<Spot> spot = new SimpleObjectProperty<>();
+    private Consumer<Path> files = nowhere -> { };
 
     public Desk(Opener opener, Workers workers, Clock clock, Memory remembered) {
         this.opener = opener;
@@ -79,6 +80,11 @@ public final class Desk {
         memory.set(memory.get().with(settings));
     }
 
+    /** @param meterShows which numbers the meter shows, in the words of the walk */
+    public void remember(String meterShows) {
+        memory.set(memory.get().withMeterShows(meterShows));
+    }
+
     public void forget(Path folder) {
         memory.set(memory.get().without(folder));
     }
@@ -86,6 +92,16 @@ public final class Desk {
     /** The texts of a package of screens, in the language chosen. */
     public Texts texts(Class<?> owner) {
         return new Texts(owner, settings().language());
+    }
+
+    /** @param opener shows a file with whatever program this computer has for it */
+    public void showFilesWith(Consumer<Path> opener) {
+        files = opener;
+    }
+
+    /** Shows a file with whatever program this computer has for it. */
+    public void showFile(Path file) {
+        files.accept(file);
     }
 
     public Workers workers() {

@@ -58,7 +58,8 @@ public final class MemoryFile {
         } catch (IOException | IllegalArgumentException unreadable) {
             return Memory.blank();
         }
-        return new Memory(settings(found), recent(found), place(found.getProperty("place", "")));
+        return new Memory(settings(found), recent(found), place(found.getProperty("place", "")),
+                found.getProperty("meter", ""));
     }
 
     private static Settings settings(Properties found) {
@@ -96,6 +97,7 @@ public final class MemoryFile {
         kept.setProperty("feet", Boolean.toString(memory.settings().feet()));
         kept.setProperty("sound", Boolean.toString(memory.settings().sound()));
         kept.setProperty("place", memory.place().code());
+        kept.setProperty("meter", memory.meterShows());
         for (int i = 0; i < memory.recent().size(); i++) {
             kept.setProperty("survey." + i, memory.recent().get(i).toString());
         }

@@ -3,19 +3,17 @@ package covewalk.app.faults;
 import covewalk.app.desk.Desk;
 import covewalk.app.desk.Place;
 import covewalk.app.desk.Screen;
-import covewalk.app.text.Texts;
 import javafx.scene.Parent;
-import javafx.scene.control.Label;
-import javafx.scene.layout.StackPane;
 
 /** The place "faults". */
 public final class FaultsScreen implements Screen {
 
-    private final StackPane view = new StackPane();
+    private final FaultsModel model;
+    private final FaultsView view;
 
     public FaultsScreen(Desk desk) {
-        Texts texts = desk.texts(FaultsScreen.class);
-        view.getChildren().add(new Label(texts.get("title")));
+        model = new FaultsModel(desk);
+        view = new FaultsView(desk, model);
     }
 
     @Override
@@ -26,5 +24,11 @@ public final class FaultsScreen implements Screen {
     @Override
     public Parent view() {
         return view;
+    }
+
+    @Override
+    public void shown() {
+        model.arrive();
+        view.focusList();
     }
 }

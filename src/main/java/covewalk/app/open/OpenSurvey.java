@@ -36,6 +36,9 @@ public final class OpenSurvey {
     private final ReadOnlyObjectWrapper<Survey> survey;
     private final ObservableList<Reading> log = FXCollections.observableArrayList();
     private final ObservableList<Reading> waiting = FXCollections.observableArrayList();
+    /** Held, since who listens to a list that nobody holds hears nothing after a while. */
+    private final ObservableList<Reading> logAsTold = FXCollections.unmodifiableObservableList(log);
+    private final ObservableList<Reading> waitingAsTold = FXCollections.unmodifiableObservableList(waiting);
     private final ReadOnlyObjectWrapper<Reading> lastKept = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<List<Problem>> trouble = new ReadOnlyObjectWrapper<>(List.of());
     private final ObservableList<Problem> toKnow = FXCollections.observableArrayList();
@@ -70,12 +73,12 @@ public final class OpenSurvey {
 
     /** The readings that are on disk, in the order of the log, corrections and withdrawals among them. */
     public ObservableList<Reading> log() {
-        return FXCollections.unmodifiableObservableList(log);
+        return logAsTold;
     }
 
     /** Readings that are not on disk yet, oldest first. */
     public ObservableList<Reading> waiting() {
-        return FXCollections.unmodifiableObservableList(waiting);
+        return waitingAsTold;
     }
 
     /** Both together, as they are judged. */

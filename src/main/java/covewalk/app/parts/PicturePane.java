@@ -110,8 +110,8 @@ public final class PicturePane extends Region {
     @Override
     protected void layoutChildren() {
         double scale = Optional.ofNullable(picture.get()).map(shown -> scale(getWidth())).orElse(0.0);
-        canvas.setWidth(picture.get() == null ? 0 : picture.get().widthMm() * scale);
-        canvas.setHeight(picture.get() == null ? 0 : picture.get().heightMm() * scale);
+        canvas.setWidth(picture.get() == null ? 0 : Math.ceil(picture.get().widthMm() * scale)); // whole pixels are cleared wholly
+        canvas.setHeight(picture.get() == null ? 0 : Math.ceil(picture.get().heightMm() * scale));
         canvas.getGraphicsContext2D().clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
         if (picture.get() != null && scale > 0) {
             new Painter(canvas.getGraphicsContext2D(), inks, scale).paint(picture.get());

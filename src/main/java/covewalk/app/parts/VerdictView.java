@@ -18,6 +18,7 @@ public final class VerdictView extends HBox {
     public VerdictView(Verdict verdict, Optional<Difference> difference, Words words) {
         super(8);
         setAlignment(Pos.CENTER_LEFT);
+        setFillHeight(false); // the mark stands at the height of its word
         getStyleClass().addAll("verdict", "verdict-" + verdict.code());
         PicturePane mark = new PicturePane(PIXELS_PER_MM);
         mark.show(VerdictMark.of(verdict, difference).picture(words));

@@ -3,19 +3,17 @@ package covewalk.app.report;
 import covewalk.app.desk.Desk;
 import covewalk.app.desk.Place;
 import covewalk.app.desk.Screen;
-import covewalk.app.text.Texts;
 import javafx.scene.Parent;
-import javafx.scene.control.Label;
-import javafx.scene.layout.StackPane;
 
 /** The place "report". */
 public final class ReportScreen implements Screen {
 
-    private final StackPane view = new StackPane();
+    private final ReportModel model;
+    private final ReportView view;
 
     public ReportScreen(Desk desk) {
-        Texts texts = desk.texts(ReportScreen.class);
-        view.getChildren().add(new Label(texts.get("title")));
+        model = new ReportModel(desk);
+        view = new ReportView(desk, model);
     }
 
     @Override
@@ -26,5 +24,11 @@ public final class ReportScreen implements Screen {
     @Override
     public Parent view() {
         return view;
+    }
+
+    @Override
+    public void shown() {
+        model.arrive();
+        view.focusWrite();
     }
 }

@@ -3,19 +3,37 @@ package covewalk.app.walk;
 import covewalk.app.desk.Desk;
 import covewalk.app.desk.Place;
 import covewalk.app.desk.Screen;
+import covewalk.app.open.OpenSurvey;
 import covewalk.app.text.Texts;
+import javafx.beans.InvalidationListener;
+import javafx.beans.WeakInvalidationListener;
 import javafx.scene.Parent;
-import javafx.scene.control.Label;
 import javafx.scene.layout.StackPane;
 
-/** The place "walk". */
+/** The place "walk": one walk for each survey that is opened. */
 public final class WalkScreen implements Screen {
 
+    private final Desk desk;
+    private final Texts texts;
     private final StackPane view = new StackPane();
+    private final InvalidationListener onSurvey = observable -> open();
+    private WalkView walk;
 
     public WalkScreen(Desk desk) {
-        Texts texts = desk.texts(WalkScreen.class);
-        view.getChildren().add(new Label(texts.get("title")));
+        this.desk = desk;
+        this.texts = desk.texts(WalkScreen.class);
+        view.getStylesheets().add(WalkScreen.class.getResource("walk.css").toExternalForm());
+        desk.surveyProperty().addListener(new WeakInvalidationListener(onSurvey));
+        open();
+    }
+
+    private void open() {
+        OpenSurvey survey = desk.survey();
+        walk = survey == null ? null : new WalkView(new WalkModel(desk, survey, texts), desk, texts);
+        view.getChildren().clear();
+        if (walk != null) {
+            view.getChildren().add(walk);
+        }
     }
 
     @Override
@@ -26,5 +44,12 @@ public final class WalkScreen implements Screen {
     @Override
     public Parent view() {
         return view;
+    }
+
+    @Override
+    public void shown() {
+        if (walk != null) {
+            walk.shown();
+        }
     }
 }

@@ -15,13 +15,38 @@ import java.util.Arrays;
 final class LogEnd implements Closeable {
 
     private final LogChannel.Opener opener;
+    private final Log log;
     private LogChannel channel;
     private long end;
     private Problem stopped;
 
-    /** @param end where the whole rows of the log end */
+    /** Which log it is, and what is said when it cannot be written. */
+    enum Log {
+        READINGS(FileNames.LOG, "log.stopped.absent", "log.stopped.unknown", "log.stopped.changed"),
+        PUNCH(FileNames.PUNCH, "punch.stopped.absent", "punch.stopped.unknown", "punch.stopped.changed");
+
+        private final String file;
+        private final String absent;
+        private final String unknown;
+        private final String changed;
+
+        Log(String file, String absent, String unknown, String changed) {
+            this.file = file;
+            this.absent = absent;
+            this.unknown = unknown;
+            this.changed = changed;
+        }
+    }
+
+    /** The end of the reading log. */
     LogEnd(LogChannel.Opener opener, long end) throws IOException {
+        this(opener, end, Log.READINGS);
+    }
+
+    /** @param end where the whole rows of the log end */
+    LogEnd(LogChannel.Opener opener, long end, Log log) throws IOException {
         this.opener = opener;
+        this.log = log;
         this.channel = opener.open();
         this.end = end;
     }
@@ -57,14 +82,14 @@ final class LogEnd implements Closeable {
         try {
             reopen();
             if (!endsWithPartOf(bytes)) {
-                throw stop(Problem.refusal("log.stopped.changed"), failed);
+                throw stop(Problem.refusal(log.changed), failed);
             }
             channel.write(end, bytes);
             channel.force();
         } catch (NotKept known) {
             throw known;
         } catch (IOException failedAgain) {
-            throw stop(Problem.refusal(takeBack(bytes) ? "log.stopped.absent" : "log.stopped.unknown",
+            throw stop(Problem.refusal(takeBack(bytes) ? log.absent : log.unknown,
                     DiskWords.reason(failedAgain)), failedAgain);
         }
     }
@@ -102,7 +127,7 @@ final class LogEnd implements Closeable {
     }
 
     private NotKept stop(Problem why, IOException cause) {
-        stopped = why.at(FileNames.LOG, 0, "");
+        stopped = why.at(log.file, 0, "");
         return new NotKept(stopped, cause);
     }
 

@@ -19,9 +19,17 @@ public final class Seal {
     /**
      * Seals the survey as it is now. Where the last seal says the same, nothing is added and the file keeps its bytes.
      *
+     * @param lock held on the survey's folder: a log that somebody writes to meanwhile is not sealed
      * @return the code to be printed beside a signature; refused where the seals that are there cannot be read
      */
-    public static Outcome<String> issue(Path folder) throws IOException {
+    public static Outcome<String> issue(FolderLock lock) throws IOException {
+        if (!lock.isHeld()) {
+            throw new IllegalStateException("the folder's lock has been given back");
+        }
+        return issue(lock.folder());
+    }
+
+    static Outcome<String> issue(Path folder) throws IOException {
         if (!Files.isDirectory(folder)) {
             return Outcome.refused(Problem.refusal("folder.missing"));
         }

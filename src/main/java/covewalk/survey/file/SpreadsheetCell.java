@@ -16,4 +16,10 @@ public final class SpreadsheetCell {
                 || !start.isEmpty() && STARTS_A_FORMULA.indexOf(start.charAt(0)) >= 0;
         return formula ? "'" + text : text;
     }
+
+    /** The text as it was before {@link #harmless}. */
+    public static String plain(String cell) {
+        boolean guarded = cell.startsWith("'") && !harmless(cell.substring(1)).equals(cell.substring(1));
+        return guarded ? cell.substring(1) : cell;
+    }
 }

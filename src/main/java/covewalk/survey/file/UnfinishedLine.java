@@ -15,10 +15,19 @@ final class UnfinishedLine {
 
     /** Keeps it in {@code set-aside.csv}, before anybody takes it out of the log. */
     static Problem setAside(LogContent content, FolderLock lock) throws IOException {
-        int line = content.lines() + 1;
-        Problem problem = Problem.warning("log.set-aside").at(FileNames.LOG, line, "");
+        Problem problem = Problem.warning("log.set-aside").at(FileNames.LOG, content.lines() + 1, "");
+        return setAside(problem, content.unfinished(), lock);
+    }
+
+    /** As {@link #setAside(LogContent, FolderLock)}, for what is recorded of the punch list. */
+    static Problem setAside(PunchContent content, FolderLock lock) throws IOException {
+        Problem problem = Problem.warning("punch.set-aside").at(FileNames.PUNCH, content.lines() + 1, "");
+        return setAside(problem, content.unfinished(), lock);
+    }
+
+    private static Problem setAside(Problem problem, byte[] unfinished, FolderLock lock) throws IOException {
         String reason = Problem.warning("log.set-aside.reason").sentence(Locale.ROOT);
-        SetAside.of(lock).add(List.of(new SetAsideRow(FileNames.LOG, line, "", reason, text(content.unfinished()))));
+        SetAside.of(lock).add(List.of(new SetAsideRow(problem.file(), problem.line(), "", reason, text(unfinished))));
         return problem;
     }
 

@@ -22,7 +22,7 @@ class MemoryFileTest {
     @Test
     void whatIsRememberedComesBack() {
         Memory memory = new Memory(new Settings(Theme.CONTRAST, 150, Locale.GERMAN, true, false),
-                List.of(home.resolve("Baustelle Süd"), home.resolve("b")), Place.WALK);
+                List.of(home.resolve("Baustelle Süd"), home.resolve("b")), Place.WALK, "xy 5 lux");
         MemoryFile file = new MemoryFile(home.resolve("not there yet").resolve("app.properties"));
         file.write(memory);
         assertEquals(memory, file.read());

@@ -2,6 +2,7 @@ package covewalk.app.open;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import covewalk.app.Screens;
@@ -114,6 +115,13 @@ class OpenSurveyTest {
         assertEquals(List.of(), survey.change(now -> now.with(now.limits().withNeighbourSteps(7))));
         assertEquals(7, SurveyFolder.at(demo).read().survey().orElseThrow().limits().neighbourSteps());
         assertEquals(7, survey.judgementProperty().get().survey().limits().neighbourSteps());
+    }
+
+    /** A list made anew for each asker is held by nobody, and who listens to it goes deaf. */
+    @Test
+    void whoListensToTheReadingsListensToOneListForAll() {
+        assertSame(survey.log(), survey.log());
+        assertSame(survey.waiting(), survey.waiting());
     }
 
     @Test

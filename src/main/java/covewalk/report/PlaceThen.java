@@ -1,0 +1,48 @@
+package covewalk.report;
+
+import covewalk.survey.file.PunchPlace;
+import covewalk.verdict.CoveJudgement;
+import covewalk.verdict.Difference;
+import covewalk.verdict.Fault;
+import covewalk.verdict.FaultKind;
+import covewalk.verdict.JudgedJoint;
+import covewalk.verdict.Judgement;
+import covewalk.verdict.limit.Verdict;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * What one visit found at a place that another visit knows too: the same cove, the same kind, the same reels, within
+ * {@link PunchItem#SAME_PLACE_M}.
+ *
+ * @param difference empty where it was not read
+ * @param limitSteps the limit of that visit
+ */
+public record PlaceThen(Verdict verdict, Optional<Difference> difference, double limitSteps, double positionM) {
+
+    static Optional<PlaceThen> in(Judgement judgement, PunchPlace place) {
+        return judgement.coves().stream().flatMap(cove -> at(cove, place, judgement.survey().limits().neighbourSteps()))
+                .min(Comparator.comparingDouble(then -> Math.abs(then.positionM() - place.positionM())));
+    }
+
+    private static Stream<PlaceThen> at(CoveJudgement cove, PunchPlace place, double limitSteps) {
+        if (place.kind().equals(FaultKind.JOINT.code())) {
+            return cove.joints().stream().filter(joint -> isAt(place, cove, joint))
+                    .map(joint -> new PlaceThen(joint.verdict(), joint.difference(), limitSteps, joint.positionM()));
+        }
+        return cove.faults().stream().filter(fault -> isAt(place, cove, fault))
+                .map(fault -> new PlaceThen(fault.verdict(), Optional.of(fault.difference()), fault.limitSteps(), fault.positionM()));
+    }
+
+    private static boolean isAt(PunchPlace place, CoveJudgement cove, JudgedJoint joint) {
+        return Math.abs(joint.positionM() - place.positionM()) <= PunchItem.SAME_PLACE_M
+                && PunchPlace.of(cove.cove().id(), place.kind(), 0, joint.reels()).isLike(place);
+    }
+
+    private static boolean isAt(PunchPlace place, CoveJudgement cove, Fault fault) {
+        return place.positionM() >= fault.fromM() - PunchItem.SAME_PLACE_M
+                && place.positionM() <= fault.toM() + PunchItem.SAME_PLACE_M
+                && PunchPlace.of(cove.cove().id(), fault.kind().code(), 0, fault.reels()).isLike(place);
+    }
+}

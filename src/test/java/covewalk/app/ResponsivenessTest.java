@@ -1,0 +1,88 @@
+package covewalk.app;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import covewalk.app.desk.Place;
+import covewalk.app.desk.Spot;
+import covewalk.app.open.Opener;
+import covewalk.app.open.Workers;
+import covewalk.survey.file.Holder;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whether the screen answers while a survey of 20 000 readings is opened, judged, looked at and added to. */
+class ResponsivenessTest {
+
+    private static final double ALLOWED_MS = 50;
+    /** The first time anything is shown, on a machine that does other things beside: only a hang is caught. */
+    private static final double ALLOWED_AT_FIRST_MS = 3000;
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void theScreenNeverHangs() throws IOException {
+        done(1).forEach((what, gap) -> assertTrue(gap.waitedMs() < ALLOWED_AT_FIRST_MS, what + ": " + gap));
+    }
+
+    /** Done some times before: the first ones load classes and styles, and warm up. */
+    @Test
+    @Tag("long")
+    void theScreenIsNeverBusyForMoreThanTheBlinkOfAnEye() throws IOException {
+        done(6).forEach((what, gap) -> assertTrue(gap.workedMs() < ALLOWED_MS, what + ": " + gap));
+    }
+
+    /**
+     * The longest stretch in which the screen's thread answered nothing.
+     *
+     * @param workedMs as much of it as that thread worked itself
+     */
+    private record Gap(double waitedMs, double workedMs) {
+
+        static Gap since(Heartbeat heartbeat) {
+            return new Gap(heartbeat.longestMs(), heartbeat.mostWorkMs());
+        }
+    }
+
+    /** @param times how often everything is done; the last time counts */
+    private Map<String, Gap> done(int times) throws IOException {
+        Path survey = folder.resolve("hotel");
+        LargeSurvey hotel = LargeSurvey.made();
+        Workers atOnce = new Workers(Runnable::run, Runnable::run, Runnable::run);
+        new Opener(atOnce, () -> Holder.here("covewalk", Screens.EVENING)).create(survey, hotel.described(), hotel.readings(),
+                made -> made.value().orElseThrow().close());
+        Map<String, Gap> gaps = new LinkedHashMap<>();
+        try (Screens screens = Screens.open(); Heartbeat heartbeat = new Heartbeat()) {
+            for (int i = 0; i < times; i++) {
+                once(screens, survey, heartbeat, gaps);
+            }
+        }
+        return gaps;
+    }
+
+    private static void once(Screens screens, Path survey, Heartbeat heartbeat, Map<String, Gap> gaps) {
+        screens.interact(() -> screens.desk().close());
+        screens.interact(() -> screens.desk().go(Place.SURVEYS));
+        screens.rest();
+        Gap.since(heartbeat);
+        screens.survey(survey);
+        gaps.put("opening and judging", Gap.since(heartbeat));
+        for (Place place : Place.values()) {
+            screens.interact(() -> screens.desk().go(place));
+            screens.rest();
+            gaps.put("showing " + place.code(), Gap.since(heartbeat));
+        }
+        screens.interact(() -> screens.desk().go(Place.FAULTS));
+        screens.interact(() -> screens.desk().spotProperty().set(new Spot("C50", 10)));
+        screens.rest();
+        gaps.put("choosing a fault", Gap.since(heartbeat));
+        screens.interact(() -> DemoDesk.read(screens.desk(), "C50", 9.95, "0.4590", "0.4105"));
+        screens.until(() -> !screens.desk().survey().judgingProperty().get());
+        gaps.put("keeping a reading", Gap.since(heartbeat));
+    }
+}

@@ -1,0 +1,79 @@
+package covewalk.app.faults;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import covewalk.app.Screens;
+import covewalk.app.desk.Place;
+import covewalk.app.desk.Spot;
+import java.nio.file.Path;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class FaultsScreenTest {
+
+    @TempDir
+    Path folder;
+    private Screens screens;
+
+    @BeforeEach
+    void open() {
+        screens = Screens.open().survey(Screens.demo(folder));
+        screens.interact(() -> screens.desk().go(Place.FAULTS));
+        screens.rest();
+    }
+
+    @AfterEach
+    void close() {
+        screens.close();
+    }
+
+    private String title() {
+        return screens.<Label>find("#fault-title").getText();
+    }
+
+    @Test
+    void theKeysGoDownTheListFromTheStart() {
+        assertTrue(title().startsWith("Off target, 0.00 m to 5.00 m"), title());
+        screens.push(KeyCode.DOWN);
+        assertTrue(title().startsWith("Change within a reel at 21.00 m"), title());
+        assertEquals(new Spot("C3", 21), screens.desk().spotProperty().get());
+    }
+
+    @Test
+    void onTheStripTheKeysGoFromJointToJoint() {
+        screens.interact(() -> screens.desk().spotProperty().set(new Spot("C1", 2)));
+        screens.clickOn("#strip-picture");
+        screens.interact(() -> screens.desk().spotProperty().set(new Spot("C1", 2)));
+        screens.push(KeyCode.RIGHT);
+        assertTrue(title().startsWith("Joint at 5.00 m"), title());
+        screens.push(KeyCode.RIGHT);
+        assertTrue(title().startsWith("Joint at 10.00 m"), title());
+    }
+
+    @Test
+    void aTouchListsWhatIsWithinToo() {
+        int before = screens.<ListView<?>>find("#faults-list").getItems().size();
+        screens.clickOn("#faults-within");
+        assertEquals(before + 10, screens.<ListView<?>>find("#faults-list").getItems().size());
+    }
+
+    @Test
+    void goesToTheWalkFromAFault() {
+        screens.clickOn("#fault-walk");
+        assertEquals(Place.WALK, screens.desk().placeProperty().get());
+        assertEquals(new Spot("C5", 2.5), screens.desk().spotProperty().get());
+    }
+
+    @Test
+    void theDiagramsTakeThePlaceOfTheFaultWhereTheWindowIsSmall() {
+        screens.clickOn("#faults-diagrams");
+        assertTrue(screens.find("#diagrams-profile").isVisible());
+        assertTrue(screens.lookup("#fault-title").tryQuery().isEmpty());
+    }
+}

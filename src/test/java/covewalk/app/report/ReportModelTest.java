@@ -1,0 +1,163 @@
+package covewalk.app.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import covewalk.app.DemoDesk;
+import covewalk.app.Screens;
+import covewalk.app.desk.Desk;
+import covewalk.app.desk.Memory;
+import covewalk.app.desk.Place;
+import covewalk.app.open.Opener;
+import covewalk.app.open.Workers;
+import covewalk.survey.file.Holder;
+import covewalk.verdict.limit.Verdict;
+import covewalk.words.Language;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.List;
+import java.util.Queue;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ReportModelTest {
+
+    @TempDir
+    Path folder;
+    private Desk desk;
+    private ReportModel model;
+
+    @BeforeEach
+    void open() {
+        desk = DemoDesk.open(folder);
+        desk.go(Place.REPORT);
+        model = new ReportModel(desk);
+    }
+
+    private Path survey() {
+        return desk.survey().folder();
+    }
+
+    private static byte[] seal(Path survey) throws IOException {
+        return Files.readAllBytes(survey.resolve("seal.json"));
+    }
+
+    @Test
+    void goesBesideTheSurveyUnlessToldOtherwise() {
+        assertEquals(folder.resolve("reading-rooms-report").toAbsolutePath().toString(), model.folderProperty().get());
+    }
+
+    @Test
+    void saysBeforeWhatWillBeInIt() {
+        Contents contents = model.contentsProperty().get();
+        assertEquals(desk.survey().judgementProperty().get().count(Verdict.BEYOND), contents.counts().get(Verdict.BEYOND));
+        assertEquals(List.of(), contents.notWalked());
+        assertEquals("M. Hollin (invented)", contents.inspector().orElseThrow());
+        assertTrue(contents.setBy().contains("2 steps between neighbours"), contents.setBy());
+    }
+
+    @Test
+    void writesSealsAndListsTheFiles() throws IOException {
+        DemoDesk.read(desk, "C1", 4.4, "0.4577", "0.4110");
+        byte[] before = seal(survey());
+        model.write();
+        Issued issued = model.issuedProperty().get();
+        assertNotNull(issued, model.statusProperty().get());
+        assertEquals(List.of(), issued.toKnow());
+        assertTrue(issued.files().stream().map(file -> file.getFileName().toString()).toList()
+                .containsAll(List.of("punch-list.html", "punch-list.pdf", "punch-list.csv", "punch-list.json")), issued.files().toString());
+        assertTrue(Files.readString(folder.resolve("reading-rooms-report").resolve("punch-list.html")).contains(issued.seal()));
+        assertFalse(java.util.Arrays.equals(before, seal(survey())), "a reading came in since the last seal");
+        assertEquals("", model.statusProperty().get());
+    }
+
+    @Test
+    void writesInTheLanguageChosen() throws IOException {
+        model.languageProperty().set(Language.GERMAN);
+        model.write();
+        assertTrue(Files.readString(folder.resolve("reading-rooms-report").resolve("punch-list.html")).contains("Mängelliste"));
+    }
+
+    @Test
+    void saysWhenSomethingHasChangedSince() {
+        model.write();
+        DemoDesk.read(desk, "C1", 4.4, "0.4577", "0.4110");
+        assertTrue(model.statusProperty().get().startsWith("Something has changed since"), model.statusProperty().get());
+        assertNotNull(model.issuedProperty().get(), "the files are still there");
+    }
+
+    @Test
+    void aFileInTheWayIsSaidPlainlyAndNothingIsSealed() throws IOException {
+        DemoDesk.read(desk, "C1", 4.4, "0.4577", "0.4110");
+        byte[] before = seal(survey());
+        Path file = Files.writeString(folder.resolve("taken"), "");
+        model.folderProperty().set(file.toString());
+        model.write();
+        assertEquals("taken is a file. Name another folder.", model.statusProperty().get());
+        assertNull(model.issuedProperty().get());
+        assertEquals(new String(before), new String(seal(survey())));
+        DemoDesk.read(desk, "C1", 4.5, "0.4577", "0.4110");
+        assertEquals(List.of(), desk.survey().waiting().stream().toList(), "the survey's own folder goes on");
+    }
+
+    @Test
+    void withoutAFolderItSaysSo() {
+        model.folderProperty().set("  ");
+        assertEquals("Name a folder for the report.", model.whyNotProperty().get());
+        model.write();
+        assertNull(model.issuedProperty().get());
+    }
+
+    @Test
+    void waitsForWhatIsNotOnDisk() throws IOException {
+        Files.move(survey(), folder.resolve("pulled"));
+        DemoDesk.read(desk, "C1", 4.4, "0.4577", "0.4110");
+        assertTrue(model.whyNotProperty().get().startsWith("Something is not on disk yet"), model.whyNotProperty().get());
+        model.write();
+        assertFalse(Files.exists(folder.resolve("reading-rooms-report")));
+    }
+
+    @Test
+    void sealsThatCannotBeReadAreToldAndTheReportIsWrittenAllTheSame() throws IOException {
+        Files.writeString(survey().resolve("seal.json"), "{");
+        model.write();
+        assertEquals("", model.issuedProperty().get().seal());
+        assertTrue(model.issuedProperty().get().toKnow().stream().anyMatch(sentence -> sentence.startsWith("The report is not sealed")));
+    }
+
+    @Test
+    void canBeStoppedUntilItIsSealed() throws IOException {
+        Queue<Runnable> disk = new ArrayDeque<>();
+        Workers workers = new Workers(disk::add, Runnable::run, Runnable::run);
+        Desk slow = new Desk(new Opener(workers, () -> Holder.here("covewalk", Screens.EVENING)), workers, Screens.EVENING, Memory.blank());
+        Path copy = Files.createDirectory(folder.resolve("slow"));
+        slow.open(Screens.demo(copy), refused -> { });
+        disk.remove().run();
+        ReportModel stopped = new ReportModel(slow);
+        stopped.write();
+        assertTrue(stopped.runningProperty().get());
+        assertTrue(stopped.stoppableProperty().get());
+        stopped.stop();
+        disk.remove().run();
+        assertFalse(stopped.runningProperty().get());
+        assertNull(stopped.issuedProperty().get());
+        try (Stream<Path> files = Files.list(copy.resolve("reading-rooms-report"))) {
+            assertEquals(0, files.count());
+        }
+    }
+
+    @Test
+    void withoutASurveyThereIsNothingToWrite() {
+        ReportModel none = new ReportModel(DemoDesk.empty());
+        assertEquals("Open a survey first.", none.whyNotProperty().get());
+        none.write();
+        assertNull(none.contentsProperty().get());
+    }
+}

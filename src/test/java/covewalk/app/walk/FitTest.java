@@ -1,0 +1,37 @@
+package covewalk.app.walk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class FitTest {
+
+    /** Widths and heights are those beside, or above, the six places. */
+    @ParameterizedTest(name = "{6}")
+    @CsvSource(textBlock = """
+        # width, height, text, tall,  strip, textPx, why
+        919,     600,    100,  false, true,  15.0,   the smallest tablet at the usual size
+        1817,    1080,   100,  false, true,  27.0,   a large screen is used
+        859,     600,    150,  false, false, 18.2,   larger text as far as it fits and the strip goes
+        800,     1213,   100,  true,  true,  16.0,   a tablet upright
+        480,     700,    100,  true,  false, 13.3,   a small window: smaller rather than cut off
+        300,     250,    100,  false, false, 11.0,   no smaller than can be read
+        """)
+    void isAsLargeAsThereIsRoomFor(double width, double height, int text, boolean tall, boolean strip, double textPx, String why) {
+        Fit fit = Fit.of(width, height, text);
+        assertEquals(tall, fit.tall());
+        assertEquals(strip, fit.strip());
+        assertEquals(textPx, fit.textPx(), 0.05);
+    }
+
+    /** 15 mm at 96 dpi are 57 px; four of them in a row. */
+    @ParameterizedTest
+    @CsvSource({"919, 600, 100", "859, 600, 200", "800, 1213, 80", "3700, 2160, 100"})
+    void theKeysFitAGlove(double width, double height, int text) {
+        Fit fit = Fit.of(width, height, text);
+        assertTrue(fit.padWidth() >= 4 * 57, fit.toString());
+        assertTrue(fit.padHeight() >= 4 * 57, fit.toString());
+    }
+}

@@ -1,0 +1,42 @@
+package covewalk.app.walk;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** A survey that nobody has walked yet: two coves, the first with two reels of 5 m, the second without any. */
+final class NewSurvey {
+
+    private NewSurvey() {
+    }
+
+    static Path in(Path folder) {
+        return write(folder, """
+                [ { "id": "C1", "place": "", "lengthM": 10, "datum": "west end, by the door", "heightM": 3.2,
+                    "placements": [ { "reel": "R1", "fromM": 0, "toM": 5 }, { "reel": "R2", "fromM": 5, "toM": 10 } ] },
+                  { "id": "C2", "place": "", "lengthM": 2, "placements": [] } ]""");
+    }
+
+    static Path withoutCoves(Path folder) {
+        return write(folder, "[]");
+    }
+
+    private static Path write(Path folder, String coves) {
+        try {
+            Path survey = Files.createDirectories(folder.resolve("new"));
+            Files.writeString(survey.resolve("survey.json"), """
+                    { "format": "covewalk-survey/1", "site": { "name": "Mill Lane Library (invented)" },
+                      "setups": [ { "id": "A", "meter": "any", "repeatabilityUv": 0.0003, "absoluteUv": 0.0015, "unlikeUv": 0.0005,
+                                    "reads": "strip", "smearM": 0.05 } ],
+                      "limits": { "neighbourSteps": 2.0 },
+                      "reels": [ { "id": "R1", "maker": "M", "product": "P", "nominalCct": 2700 },
+                                 { "id": "R2", "maker": "M", "product": "P", "nominalCct": 2700 } ],
+                      "coves": %s }
+                    """.formatted(coves));
+            return survey;
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+}
