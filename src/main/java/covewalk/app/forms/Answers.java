@@ -41,6 +41,11 @@ public final class Answers {
         return name.equals(line);
     }
 
+    /** As it was typed or scanned. */
+    String text() {
+        return text;
+    }
+
     public String text(String line, String before) {
         return isAbout(line) ? text : before;
     }

@@ -93,7 +93,7 @@ public final class Form<T> {
         String why = answers.refusal().isEmpty() ? sentences(description.change(survey -> part.put().apply(survey, after)))
                 : answers.refusal();
         if (why.isEmpty()) {
-            line.show(kind.texts(after, writing.get()).getOrDefault(line.ask().name(), ""));
+            show(); // a scanned label may have filled in other lines too
             line.showAgain();
         } else {
             line.refuse(why);

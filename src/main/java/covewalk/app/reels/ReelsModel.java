@@ -49,7 +49,7 @@ final class ReelsModel {
         texts = desk.texts(ReelsModel.class);
         description = new Description(desk);
         reels = ReelList.of(description);
-        form = new Form<>("reel", new ReelKind(), description, this::writing, texts);
+        form = new Form<>("reel", new ReelKind(() -> LocalDate.now(desk.clock()).getYear()), description, this::writing, texts);
         search.addListener((property, before, now) -> find());
         description.surveyProperty().addListener((property, before, now) -> find());
         reels.chosenProperty().addListener((property, before, now) -> {

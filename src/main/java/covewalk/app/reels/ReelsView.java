@@ -8,13 +8,13 @@ import covewalk.app.text.Texts;
 import covewalk.survey.Reel;
 import java.util.Optional;
 import javafx.beans.Observable;
-import javafx.css.PseudoClass;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
@@ -22,7 +22,6 @@ import javafx.scene.layout.VBox;
 /** The box for a scanner on top, the reels found at the left, or above where there is little room, and the chosen one. */
 final class ReelsView extends BorderPane {
 
-    private static final PseudoClass NARROW = PseudoClass.getPseudoClass("narrow");
     private static final double NARROW_EM = 56;
     private static final double USUAL_TEXT_PX = 15;
 
@@ -31,6 +30,8 @@ final class ReelsView extends BorderPane {
     private final ScanField search = new ScanField();
     private final ListView<Reel> list;
     private final ScrollPane detail;
+    /** Where there is little room the list takes the place of the reel, while this is pressed. */
+    private final ToggleButton choose = new ToggleButton();
 
     ReelsView(ReelsModel model) {
         this.model = model;
@@ -58,12 +59,17 @@ final class ReelsView extends BorderPane {
         search.textProperty().bindBidirectional(model.searchProperty());
         search.setOnAction(event -> {
             model.enter();
+            choose.setSelected(false);
             search.selectAll();
             detail.setVvalue(0);
         });
         Label name = new Label(texts.get("search"));
         name.setLabelFor(search);
-        FlowPane row = new FlowPane(16, 6, title, new VBox(3, name, search), new Says("reel-found", "small", model.saysProperty()));
+        choose.setText(texts.get("list"));
+        choose.setId("reel-choose");
+        choose.setSelected(true);
+        choose.selectedProperty().addListener((property, before, now) -> turn());
+        FlowPane row = new FlowPane(16, 6, title, choose, new VBox(3, name, search), new Says("reel-found", "small", model.saysProperty()));
         row.getStyleClass().add("reel-head");
         row.setRowValignment(VPos.BOTTOM);
         return row;
@@ -81,6 +87,7 @@ final class ReelsView extends BorderPane {
         view.getSelectionModel().selectedItemProperty().addListener((property, before, now) -> {
             if (now != null && !model.chosen().equals(Optional.of(now))) {
                 model.choose(now);
+                choose.setSelected(false);
             }
         });
         return view;
@@ -96,11 +103,12 @@ final class ReelsView extends BorderPane {
 
     private void turn() {
         boolean narrow = getWidth() < NARROW_EM * USUAL_TEXT_PX * model.textPercent() / 100;
-        pseudoClassStateChanged(NARROW, narrow);
+        choose.setVisible(narrow);
+        choose.setManaged(narrow);
         setLeft(null); // it must have left one place before it can take the other
-        setBottom(null);
+        setCenter(null);
         setLeft(narrow ? null : list);
-        setBottom(narrow ? list : null);
+        setCenter(narrow && choose.isSelected() ? list : detail);
     }
 
     void focusFirst() {

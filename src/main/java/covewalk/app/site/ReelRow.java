@@ -14,12 +14,11 @@ import java.util.Optional;
 /** Makes reels of the rows of a table. */
 final class ReelRow {
 
-    private static final ReelKind KIND = new ReelKind();
-
     private final List<ReelColumn> columns;
     private final Writing writing;
     private final Texts texts;
     private final int year;
+    private final ReelKind kind;
 
     /** @param columns what each of them holds, from the left */
     ReelRow(List<ReelColumn> columns, Writing writing, Texts texts, int year) {
@@ -27,6 +26,7 @@ final class ReelRow {
         this.writing = writing;
         this.texts = texts;
         this.year = year;
+        kind = new ReelKind(() -> year);
     }
 
     /**
@@ -55,7 +55,7 @@ final class ReelRow {
 
     private Read answered(Reel reel, ReelColumn column, String cell) {
         Answers answers = new Answers(column.field(), plain(column, cell), writing, texts);
-        Reel after = KIND.read(answers, reel);
+        Reel after = kind.read(answers, reel);
         return new Read(after, answers.refusal().isEmpty() ? "" : texts.get("column." + column.field()) + ": " + answers.refusal());
     }
 

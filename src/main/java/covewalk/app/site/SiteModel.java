@@ -74,6 +74,7 @@ final class SiteModel {
         texts = desk.texts(SiteModel.class);
         settings = desk::settings;
         description = new Description(desk);
+        IntSupplier year = () -> LocalDate.now(desk.clock()).getYear();
         writing = () -> new Writing(texts, desk.settings());
         site = always("site", new SiteKind(), SiteKind.PART);
         visit = always("visit", new VisitKind(), VisitKind.PART);
@@ -82,13 +83,13 @@ final class SiteModel {
         setUps = new Items<>(description, () -> "setups", Survey::setUps, Survey::withSetUps);
         setUp = of(setUps, "setup", new SetUpKind());
         reels = ReelList.of(description);
-        reel = of(reels, "reel", new ReelKind());
+        reel = of(reels, "reel", new ReelKind(year));
         coves = new Items<>(description, () -> "coves", Survey::coves, Survey::withCoves);
-        cove = new CoveModel(description, coves, writing, texts);
-        IntSupplier year = () -> LocalDate.now(desk.clock()).getYear();
+        Supplier<ReelFinder> finder = () -> new ReelFinder(description.survey(), year.getAsInt());
+        cove = new CoveModel(description, coves, writing, finder, texts);
         lay = new LayReel(cove, writing, year, texts);
         touch = new StripTouch(cove, lay, writing, texts);
-        addReel = new AddReel(reels, () -> new ReelFinder(description.survey(), year.getAsInt()), texts);
+        addReel = new AddReel(reels, finder, texts);
         paste = new PasteReels(description, writing, year, texts);
         description.surveyProperty().addListener((property, before, now) -> follow());
         section.addListener((property, before, now) -> turn(now));
@@ -138,6 +139,17 @@ final class SiteModel {
         if (now != null && now.topic() == Section.Topic.COVE) {
             coves.choose(now.cove());
         }
+    }
+
+    /** Why a reel cannot be taken out; empty where it can. */
+    String placed(Reel one) {
+        return description.survey().coves().stream().filter(there -> there.placements().stream().anyMatch(placement ->
+                placement.reel().equals(one.id()))).findFirst().map(there -> texts.get("reels.placed", there.id())).orElse("");
+    }
+
+    /** Why a set-up cannot be taken out; empty where it can. */
+    String needed(SetUp one) {
+        return setUps.items().size() == 1 ? texts.get("setups.needed", one.id()) : "";
     }
 
     /** What can be described; coves last. */

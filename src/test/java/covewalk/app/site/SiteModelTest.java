@@ -75,6 +75,8 @@ class SiteModelTest {
         setup     | smearM          | 50 mm                    | 0.05 m                   | another unit
         setup     | reads           | wash                     | wash                     | a choice
         setup     | leastLux        | 5                        | 5                        | a number
+        reel      | serial          | (01)09501101530003(21)S77 | S77                     | a scanned label fills in all it says
+        placement | reel            | 2631-W-2041              | R2                       | by the serial on its label
         reel      | nominalCct      | 3000                     | 3000                     | a whole number
         reel      | lengthM         | 16' 5"                   | 5.004 m                  | feet and inches, shown to the millimetre
         reel      | claimedCentre   | x 0,4578 y 0,4101        | x 0.4578 y 0.4101        | a colour by x and y
@@ -84,6 +86,7 @@ class SiteModelTest {
         cove      | closed          | true                     | true                     | a tick
         cove      | lengthM         | 25                       | 25 m                     | longer
         placement | toM             | 4,9                      | 4.9 m                    | an end, its neighbour where it was
+        placement | toM             | 5,5                      | 5.5 m                    | its neighbour gives way
         placement | knownFrom       | as-built                 | as-built                 | a choice
         feed      | atM             | 30 cm                    | 0.3 m                    | a position
         """)
@@ -125,7 +128,7 @@ class SiteModelTest {
         cove      | target          | 27000 K       | 1000 to 20000       | a slip of the finger
         placement | reel            | R99           | no reel R99         | a reel that is not there
         placement | toM             | 0             | not beyond          | an end at its start
-        placement | toM             | 7             | overlap             | into its neighbour
+        placement | toM             | 11            | overlap             | beyond its neighbour
         feed      | atM             | door          | no length           | a word
         """)
     void whatCannotBeStaysAsTypedWithTheReasonAtItsLine(String form, String line, String typed, String says, String why) {
