@@ -34,7 +34,7 @@ final class CardView extends VBox {
 
     private final Texts texts;
 
-    CardView(Card card, Texts texts, Settings settings, Runnable walkThere) {
+    CardView(Card card, Texts texts, Settings settings, Node punch, Runnable walkThere) {
         super(12);
         this.texts = texts;
         getStyleClass().add("card");
@@ -64,6 +64,7 @@ final class CardView extends VBox {
             add(card.reels().size() > 1 ? "heading.labels" : "heading.label", labels(card));
         }
         card.notes().forEach(note -> getChildren().add(wrapped(note, "fault-note")));
+        getChildren().add(punch);
         add("heading.where", where(card.where()));
         if (!card.restsOn().isEmpty()) {
             add("heading.rests", restsOn(card.restsOn()));

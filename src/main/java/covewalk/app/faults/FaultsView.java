@@ -42,12 +42,16 @@ final class FaultsView extends ScrollPane {
     private final HBox columns = new HBox(16);
     private final VBox all = new VBox(8);
     private final Label nothing = new Label();
+    private final PunchModel punch;
+    private final PunchView punchView;
     private Finding shown;
 
     FaultsView(Desk desk, FaultsModel model) {
         this.desk = desk;
         this.model = model;
         this.texts = desk.texts(FaultsView.class);
+        this.punch = new PunchModel(desk);
+        this.punchView = new PunchView(punch, texts);
         getStyleClass().addAll("page", "faults");
         setFitToWidth(true);
         setFitToHeight(true);
@@ -90,12 +94,14 @@ final class FaultsView extends ScrollPane {
             nothing.setText(texts.get(judgement == null ? "judging" : model.nothingToActOn() ? "none" : "choose"));
             card.setContent(nothing);
             shown = null;
+            punch.look(null);
             return;
         }
+        punch.look(now);
         boolean another = shown == null || !now.sameAs(shown);
         shown = now;
         card.setContent(new CardView(new CardWords(texts, desk.settings().feet()).card(now, judgement), texts, desk.settings(),
-                model::walkThere));
+                punchView, model::walkThere));
         if (another) {
             card.setVvalue(0);
         }

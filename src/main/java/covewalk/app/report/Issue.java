@@ -59,6 +59,7 @@ final class Issue implements DiskWork<Issue.Ended> {
 
     private final Path survey;
     private final Judgement judgement;
+    private final boolean correctDrift;
     private final Choices choices;
     private final Texts texts;
     private final Consumer<Step> told;
@@ -66,12 +67,15 @@ final class Issue implements DiskWork<Issue.Ended> {
 
     /**
      * @param judgement of what is on disk
+     * @param correctDrift whether a drift was taken off in it
      * @param told of each step as it begins
      * @param stopped whether somebody wants it no more; asked before anything is sealed
      */
-    Issue(Path survey, Judgement judgement, Choices choices, Texts texts, Consumer<Step> told, BooleanSupplier stopped) {
+    Issue(Path survey, Judgement judgement, boolean correctDrift, Choices choices, Texts texts, Consumer<Step> told,
+          BooleanSupplier stopped) {
         this.survey = survey;
         this.judgement = judgement;
+        this.correctDrift = correctDrift;
         this.choices = choices;
         this.texts = texts;
         this.told = told;
@@ -122,7 +126,7 @@ final class Issue implements DiskWork<Issue.Ended> {
             }
             try (PunchLog punch = opened.value().orElseThrow()) {
                 PunchStates recorded = PunchLog.read(survey).value().orElse(PunchStates.NONE);
-                Optional<EarlierVisit> before = EarlierVisit.of(survey, judgement.survey(), false, problems);
+                Optional<EarlierVisit> before = EarlierVisit.of(survey, judgement.survey(), correctDrift, problems);
                 PunchList list = PunchList.of(judgement, recorded, before);
                 return Optional.of(list.registered(punch.append(list.registrations())));
             }

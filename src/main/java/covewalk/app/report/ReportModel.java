@@ -191,7 +191,7 @@ final class ReportModel {
         issued.set(null);
         issuedOf = survey.judgementProperty().get();
         Choices choices = new Choices(language.get(), new PageStyle(paper.get(), lengths.get()), path().orElseThrow());
-        survey.onDisk(new Issue(survey.folder(), issuedOf, choices, texts,
+        survey.onDisk(new Issue(survey.folder(), issuedOf, survey.correctDriftProperty().get(), choices, texts,
                 step -> desk.workers().screen().execute(() -> begun(step)), stopThis::get), this::ended);
     }
 

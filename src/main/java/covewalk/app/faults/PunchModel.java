@@ -1,0 +1,157 @@
+package covewalk.app.faults;
+
+import covewalk.app.desk.Desk;
+import covewalk.app.open.OpenSurvey;
+import covewalk.app.strip.Finding;
+import covewalk.app.text.Texts;
+import covewalk.report.PunchItem;
+import covewalk.survey.Problem;
+import covewalk.survey.file.Outcome;
+import covewalk.survey.file.PunchColumn;
+import covewalk.verdict.Fault;
+import covewalk.verdict.Judgement;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.StringProperty;
+
+/** How the chosen fault stands as an item of the punch list, and what is typed about it. */
+final class PunchModel {
+
+    private final Desk desk;
+    private final Texts texts;
+    private final PunchFields fields = new PunchFields();
+    private final ReadOnlyObjectWrapper<PunchItem> item = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper status = new ReadOnlyStringWrapper("");
+    private Finding finding;
+    private OpenSurvey readOf;
+    private PunchReading reading;
+
+    PunchModel(Desk desk) {
+        this.desk = desk;
+        this.texts = desk.texts(PunchModel.class);
+    }
+
+    /** The item that stands for the chosen fault; null where there is none, or while it is looked up. */
+    ReadOnlyObjectProperty<PunchItem> itemProperty() {
+        return item.getReadOnlyProperty();
+    }
+
+    /** As "Item 3: open"; empty where there is no item. */
+    ReadOnlyStringProperty titleProperty() {
+        return title.getReadOnlyProperty();
+    }
+
+    /** Whether it was recorded, or why not. */
+    ReadOnlyStringProperty statusProperty() {
+        return status.getReadOnlyProperty();
+    }
+
+    StringProperty typed(PunchColumn column) {
+        return fields.typed(column);
+    }
+
+    /** Puts today's date into a column, where it is still empty. */
+    void today(PunchColumn column) {
+        if (typed(column).get().isBlank()) {
+            typed(column).set(LocalDate.now(desk.clock()).toString());
+        }
+    }
+
+    /** @param chosen null where nothing is */
+    void look(Finding chosen) {
+        if (chosen == null || finding == null || !chosen.sameAs(finding)) {
+            fields.leave();
+            status.set("");
+            show(null);
+        }
+        finding = chosen;
+        if (chosen != null && chosen.fault().isPresent()) {
+            readAnew();
+        }
+    }
+
+    private void show(PunchItem now) {
+        item.set(now);
+        title.set(now == null ? "" : texts.get("punch.item", texts.numbers().fixed(now.number(), 0),
+                texts.words().text("state." + now.state().stage().code())));
+        if (now != null) {
+            fields.show(now.state());
+        }
+    }
+
+    /** Beside the screen: an earlier visit may have to be judged for it. */
+    private void readAnew() {
+        OpenSurvey survey = desk.survey();
+        Judgement judgement = survey.judgementProperty().get();
+        boolean corrected = survey.correctDriftProperty().get();
+        Optional<PunchReading> known = Optional.ofNullable(reading).filter(there -> readOf == survey);
+        Path folder = survey.folder();
+        desk.workers().sums().execute(() -> {
+            PunchReading now = PunchReading.of(folder, judgement, corrected, known);
+            desk.workers().screen().execute(() -> told(survey, now));
+        });
+    }
+
+    private void told(OpenSurvey survey, PunchReading now) {
+        if (survey != desk.survey()) {
+            return;
+        }
+        readOf = survey;
+        reading = now;
+        if (now.list().isEmpty()) {
+            status.set(inWords(now.problems()));
+        }
+        show(finding == null ? null : now.list().flatMap(list -> list.items().stream().filter(standsFor(finding)).findFirst()).orElse(null));
+    }
+
+    private static Predicate<PunchItem> standsFor(Finding finding) {
+        return there -> there.cove().id().equals(finding.cove().cove().id())
+                && Stream.concat(Stream.of(there.fault()), there.alike().stream()).anyMatch(fault -> isAt(fault, finding));
+    }
+
+    private static boolean isAt(Fault fault, Finding finding) {
+        return fault.kind() == finding.kind() && fault.reels().equals(finding.reels())
+                && Math.abs(fault.positionM() - finding.positionM()) < PunchItem.SAME_PLACE_M;
+    }
+
+    /** Puts on disk what was typed, where it can stand there. */
+    void record() {
+        Map<PunchColumn, String> cells = fields.changed();
+        List<Problem> wrong = fields.wrong();
+        if (item.get() == null || cells.isEmpty() || !wrong.isEmpty()) {
+            status.set(wrong.isEmpty() ? texts.get("punch.nothing") : inWords(wrong));
+            return;
+        }
+        OpenSurvey survey = desk.survey();
+        Finding here = finding;
+        survey.onDisk(new Recording(survey.judgementProperty().get(), reading.before(), standsFor(here), cells),
+                outcome -> recorded(outcome, here, cells));
+    }
+
+    private void recorded(Outcome<List<Problem>> outcome, Finding where, Map<PunchColumn, String> cells) {
+        List<Problem> problems = outcome.value().orElse(outcome.problems());
+        boolean refused = problems.stream().anyMatch(Problem::refused);
+        if (finding != null && finding.sameAs(where)) {
+            status.set(refused ? inWords(problems) : texts.get("punch.recorded"));
+            if (!refused) {
+                fields.recorded(cells);
+                readAnew();
+            }
+        }
+    }
+
+    private String inWords(List<Problem> problems) {
+        return problems.stream().map(problem -> problem.sentence(texts.locale())).distinct().collect(Collectors.joining(" "));
+    }
+}

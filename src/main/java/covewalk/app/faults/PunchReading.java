@@ -1,0 +1,44 @@
+package covewalk.app.faults;
+
+import covewalk.report.EarlierVisit;
+import covewalk.report.PunchList;
+import covewalk.survey.Problem;
+import covewalk.survey.file.DiskWords;
+import covewalk.survey.file.Outcome;
+import covewalk.survey.file.PunchLog;
+import covewalk.survey.file.PunchStates;
+import covewalk.verdict.Judgement;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The items of a survey with their numbers and states, as its log has them.
+ *
+ * @param list empty where the log cannot be read
+ * @param before the visit that this one follows
+ * @param problems why not, and what is to be known
+ */
+record PunchReading(Optional<PunchList> list, Optional<EarlierVisit> before, List<Problem> problems) {
+
+    /**
+     * Reads, and writes nothing.
+     *
+     * @param known the visit before, where it was looked for already, since it does not change
+     */
+    static PunchReading of(Path folder, Judgement judgement, boolean correctDrift, Optional<PunchReading> known) {
+        List<Problem> problems = new ArrayList<>();
+        try {
+            Optional<EarlierVisit> before = known.isPresent() ? known.get().before()
+                    : EarlierVisit.of(folder, judgement.survey(), correctDrift, problems);
+            Outcome<PunchStates> states = PunchLog.read(folder);
+            problems.addAll(states.problems());
+            return new PunchReading(states.value().map(there -> PunchList.of(judgement, there, before)), before, problems);
+        } catch (IOException failed) {
+            problems.add(Problem.refusal("folder.failed", DiskWords.reason(failed)));
+            return new PunchReading(Optional.empty(), Optional.empty(), problems);
+        }
+    }
+}

@@ -1,0 +1,150 @@
+package covewalk.app.faults;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import covewalk.app.DemoDesk;
+import covewalk.app.desk.Desk;
+import covewalk.app.strip.Finding;
+import covewalk.survey.file.PunchColumn;
+import covewalk.survey.file.PunchLog;
+import covewalk.survey.file.PunchState;
+import covewalk.verdict.Judgement;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PunchModelTest {
+
+    @TempDir
+    Path folder;
+    private Desk desk;
+    private PunchModel model;
+
+    @BeforeEach
+    void open() {
+        desk = DemoDesk.open(folder);
+        model = new PunchModel(desk);
+    }
+
+    private Finding at(int cove, double positionM) {
+        Judgement judgement = desk.survey().judgementProperty().get();
+        return Finding.in(judgement.coves().get(cove), judgement.survey().limits()).stream()
+                .filter(finding -> Math.abs(finding.positionM() - positionM) < 1e-6).findFirst().orElseThrow();
+    }
+
+    private PunchState onDisk(int item) throws IOException {
+        return PunchLog.read(desk.survey().folder()).value().orElseThrow().item(item).orElseThrow();
+    }
+
+    @Test
+    void theFirstFaultOnTheWayIsTheFirstItem() {
+        model.look(at(0, 5));
+        assertEquals("Item 1 of the punch list: open", model.titleProperty().get());
+        model.look(at(0, 15));
+        assertNull(model.itemProperty().get(), "what is within is no item");
+    }
+
+    private String log() throws IOException {
+        return Files.readString(desk.survey().folder().resolve("punch.csv"));
+    }
+
+    @Test
+    void lookingWritesNothing() throws IOException {
+        String before = log();
+        model.look(at(0, 5));
+        assertEquals(before, log());
+    }
+
+    @Test
+    void aFirstRecordFixesTheNumbersOfAllItems() throws IOException {
+        Files.delete(desk.survey().folder().resolve("punch.csv"));
+        Files.delete(desk.survey().folder().resolve("seal.json"));
+        model.look(at(2, 5));
+        model.typed(PunchColumn.NOTE).set("a note");
+        model.record();
+        assertEquals("a note", onDisk(5).text(PunchColumn.NOTE));
+        assertEquals(10, onDisk(2).place().orElseThrow().positionM(), 1e-9);
+    }
+
+    @Test
+    void whatIsTypedIsRecordedWithTheItemsNumber() throws IOException {
+        model.look(at(0, 5));
+        model.typed(PunchColumn.RESPONSIBLE).set("Ottersedge");
+        model.today(PunchColumn.DONE);
+        model.record();
+        assertEquals("Recorded in the survey's folder.", model.statusProperty().get());
+        assertEquals("Ottersedge", onDisk(1).text(PunchColumn.RESPONSIBLE));
+        assertEquals("2026-10-05", onDisk(1).text(PunchColumn.DONE));
+        assertEquals(5, onDisk(1).place().orElseThrow().positionM(), 1e-9);
+        assertEquals("Item 1 of the punch list: done", model.titleProperty().get());
+    }
+
+    @Test
+    void whatIsEmptiedIsCleared() throws IOException {
+        model.look(at(0, 5));
+        model.typed(PunchColumn.NOTE).set("behind the panel");
+        model.record();
+        model.typed(PunchColumn.NOTE).set("");
+        model.record();
+        assertEquals("", onDisk(1).text(PunchColumn.NOTE));
+    }
+
+    @Test
+    void aDateThatIsNoneIsNotRecordedAndStays() throws IOException {
+        String before = log();
+        model.look(at(0, 5));
+        model.typed(PunchColumn.DUE).set("next week");
+        model.record();
+        assertTrue(model.statusProperty().get().contains("next week"), model.statusProperty().get());
+        assertEquals("next week", model.typed(PunchColumn.DUE).get());
+        assertEquals(before, log());
+    }
+
+    @Test
+    void whatIsTypedStaysWhenReadingsComeInAndWhenSomebodyLooksElsewhere() {
+        model.look(at(0, 5));
+        model.typed(PunchColumn.NOTE).set("half a sentence");
+        DemoDesk.read(desk, "C1", 4.4, "0.4577", "0.4110");
+        model.look(at(0, 5));
+        assertEquals("half a sentence", model.typed(PunchColumn.NOTE).get());
+        model.look(at(2, 5));
+        assertEquals("", model.typed(PunchColumn.NOTE).get());
+        model.look(at(0, 5));
+        assertEquals("half a sentence", model.typed(PunchColumn.NOTE).get());
+    }
+
+    @Test
+    void recordingNothingSaysSo() {
+        model.look(at(0, 5));
+        model.record();
+        assertEquals("Nothing was changed.", model.statusProperty().get());
+    }
+
+    @Test
+    void aDamagedLogIsSaidAndNothingIsOffered() throws IOException {
+        Files.writeString(desk.survey().folder().resolve("punch.csv"), "nonsense\n1\n");
+        model.look(at(0, 5));
+        assertNull(model.itemProperty().get());
+        assertFalse(model.statusProperty().get().isEmpty());
+    }
+
+    @Test
+    void whileTheFolderIsGoneWhatWasTypedStays() throws IOException {
+        model.look(at(0, 5));
+        model.typed(PunchColumn.NOTE).set("kept");
+        Path pulled = folder.resolve("pulled");
+        Files.move(desk.survey().folder(), pulled);
+        model.record();
+        assertFalse(model.statusProperty().get().isEmpty());
+        assertEquals("kept", model.typed(PunchColumn.NOTE).get());
+        Files.move(pulled, desk.survey().folder());
+        model.record();
+        assertEquals("kept", onDisk(1).text(PunchColumn.NOTE));
+    }
+}
