@@ -23,7 +23,7 @@ class PowerTest {
         assertEquals(length, Rice.quantile(share, truth, 1), 1e-6);
     }
 
-    /** Five points of a hundred are lost at most; the rate kept for later rounds costs up to four (docs/verdicts.md). */
+    /** Up to half the limit, since farther nothing is said to be within. Five points of a hundred are lost at most; the rate kept for later rounds costs up to four (docs/verdicts.md). */
     @ParameterizedTest(name = "noise of {0} steps")
     @ValueSource(doubles = {0.3, 0.7})
     void findsNearlyAllThatCanBeFound(double sd) {
@@ -32,7 +32,7 @@ class PowerTest {
 
     @Tag("long")
     @ParameterizedTest(name = "noise of {0} steps")
-    @ValueSource(doubles = {0.15, 0.3, 0.5, 0.7, 1.0})
+    @ValueSource(doubles = {0.15, 0.3, 0.5, 0.7, 0.95})
     void findsNearlyAllThatCanBeFoundInManyTrials(double sd) {
         assertNearlyAll(sd, 6000);
     }
