@@ -40,7 +40,8 @@ final class CheckCommand implements Callable<Integer> {
                     + " a unit as in 16 ft 5 in")
     private Typed explain;
 
-    @Option(names = "--cove", paramLabel = "ID", description = "the cove whose place is explained; needed where there are several")
+    @Option(names = "--cove", paramLabel = "ID", description = "this cove alone; with --explain, the cove"
+            + " whose place is explained")
     private String cove;
 
     @Mixin
@@ -55,17 +56,28 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
+        refuseWhatDoesNotGoTogether();
         Words words = language.words();
         Judged judged = Judged.of(survey.read(terminal, words.locale()), Optional.ofNullable(limit), correctDrift.asked(), words, terminal);
-        Judgement judgement = worst ? WorstFirst.of(judged.judgement()) : judged.judgement();
         if (explain != null) {
-            terminal.out().print(Explained.of(judgement, Optional.ofNullable(cove), explain.value(), words));
-        } else if (json) {
+            terminal.out().print(Explained.of(judged.judgement(), Optional.ofNullable(cove), explain.value(), words));
+            return ExitCode.of(judged.judgement());
+        }
+        Judgement all = cove == null ? judged.judgement() : OneCove.of(judged.judgement(), cove);
+        Judgement judgement = worst ? WorstFirst.of(all) : all;
+        if (json) {
             judged.warnings().print(terminal.err());
             terminal.out().print(new CheckJson().of(judgement));
         } else {
             terminal.out().print(new CheckTable(words).of(judgement, judged.warnings().inWords()));
         }
         return ExitCode.of(judgement);
+    }
+
+    /** An explanation is a text about one place. */
+    private void refuseWhatDoesNotGoTogether() throws CannotBeDone {
+        if (explain != null && (json || worst)) {
+            throw CannotBeDone.because(Sentences.of("explain.alone", json ? "--json" : "--worst"));
+        }
     }
 }

@@ -49,6 +49,7 @@ public final class Commands {
         line.addSubcommand(new PlanCommand(terminal));
         line.addSubcommand(new ReportCommand(terminal, clock));
         line.addSubcommand(new PunchCommand(terminal, clock));
+        line.addSubcommand(new VerifyCommand(terminal));
         line.addSubcommand(new ImportCommand(terminal, clock));
         line.setOut(terminal.out()).setErr(terminal.err());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

@@ -2,6 +2,7 @@ package covewalk.cli;
 
 import covewalk.report.Audit;
 import covewalk.report.Report;
+import covewalk.report.SideReport;
 import covewalk.survey.file.FolderLock;
 import covewalk.survey.file.Holder;
 import covewalk.survey.file.Outcome;
@@ -13,6 +14,8 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -40,6 +43,9 @@ final class ReportCommand implements Callable<Integer> {
     private Path out;
 
     @Mixin
+    private ReaderOptions readers;
+
+    @Mixin
     private PageOptions pages;
 
     @Mixin
@@ -59,12 +65,14 @@ final class ReportCommand implements Callable<Integer> {
         try (FolderLock held = lock.value().orElse(null)) {
             ReadSurvey read = survey.read(terminal, language.words().locale());
             Judged judged = Judged.of(read, Optional.empty(), correctDrift.asked(), language.words(), terminal);
+            readers.check(judged.judgement().survey());
             makeOut();
             NumberedList numbered = number(judged.judgement(), Optional.ofNullable(held));
             lock.problems().forEach(why -> terminal.err().println(Sentences.of("report.not-fixed", why.sentence(Locale.ROOT))));
             String seal = held == null || numbered.failed() ? "" : new Sealing(terminal).seal(held);
             Warnings warnings = judged.warnings().and(numbered.toKnow());
-            Report.Written written = write(new Audit(numbered.list(), read.log(), warnings.all(), sealed(seal)));
+            Audit audit = new Audit(numbered.list(), read.log(), warnings.all(), sealed(seal));
+            List<Report.Written> written = write(audit);
             warnings.print(terminal.err());
             tell(written, seal);
             terminal.out().println(language.words().counts(judged.judgement()));
@@ -77,9 +85,10 @@ final class ReportCommand implements Callable<Integer> {
         return lock.isEmpty() ? asRead : asRead.registered(lock.get(), terminal);
     }
 
-    private void tell(Report.Written written, String seal) {
-        written.noPdf().ifPresent(why -> terminal.err().println(Sentences.of("report.no-pdf", reason(why))));
-        written.files().forEach(file -> terminal.out().println(Sentences.of("report.written", out.resolve(file.getFileName()).toString())));
+    private void tell(List<Report.Written> written, String seal) {
+        written.stream().flatMap(one -> one.noPdf().stream()).limit(1)
+                .forEach(why -> terminal.err().println(Sentences.of("report.no-pdf", reason(why))));
+        written.stream().flatMap(one -> one.files().stream()).forEach(file -> terminal.out().println(Sentences.of("report.written", out.resolve(file.getFileName()).toString())));
         if (!seal.isEmpty()) {
             terminal.out().println(Sentences.of("report.sealed", seal));
         }
@@ -113,7 +122,12 @@ final class ReportCommand implements Callable<Integer> {
         return Sentences.of(why instanceof OutOfMemoryError ? "report.no-pdf.memory" : "report.no-pdf.fault");
     }
 
-    private Report.Written write(Audit audit) throws Exception {
-        return Progress.during(Sentences.of("writing"), terminal, () -> new Report(language.words(), pages.style()).write(audit, out));
+    private List<Report.Written> write(Audit audit) throws Exception {
+        return Progress.during(Sentences.of("writing"), terminal, () -> {
+            List<Report.Written> written = new ArrayList<>();
+            written.add(new Report(language.words(), pages.style()).write(audit, out));
+            readers.write(audit, survey.folder(), new SideReport(language.words(), pages.style()), out).ifPresent(written::add);
+            return written;
+        });
     }
 }

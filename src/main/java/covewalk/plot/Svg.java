@@ -1,7 +1,5 @@
 package covewalk.plot;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
@@ -94,8 +92,12 @@ public final class Svg {
 
     /** To a hundredth of a millimetre, never with an exponent. */
     static String number(double mm) {
-        BigDecimal rounded = BigDecimal.valueOf(mm).setScale(2, RoundingMode.HALF_EVEN).stripTrailingZeros();
-        return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+        long hundredths = Math.round(mm * 100); // by hand: a long report holds millions of these
+        String sign = hundredths < 0 ? "-" : "";
+        long whole = Math.abs(hundredths) / 100;
+        long rest = Math.abs(hundredths) % 100;
+        return rest == 0 ? sign + whole : rest % 10 == 0 ? sign + whole + "." + rest / 10
+                : sign + whole + (rest < 10 ? ".0" : ".") + rest;
     }
 
     /** Characters that XML does not allow are left out. */

@@ -10,6 +10,7 @@ import covewalk.plot.Strip;
 import covewalk.plot.Svg;
 import covewalk.plot.UvDiagram;
 import covewalk.plot.VerdictMark;
+import covewalk.survey.Cove;
 import covewalk.survey.Limits;
 import covewalk.survey.Placement;
 import covewalk.verdict.CoveJudgement;
@@ -77,15 +78,23 @@ record CovePage(int number, String title, List<String> pictures, String diagram,
             judgement.claims().forEach(claim -> claims.put(claim.reel().id(), claim));
         }
 
+        /** Strip and joints only, for a list so long that nobody prints the rest. */
+        CovePage brief(int number, CoveJudgement cove) {
+            return new CovePage(number, title(cove.cove()), List.of(Svg.of(Strip.of(cove, words))), "", List.of(),
+                    cove.joints().stream().map(this::joint).toList(), List.of(), List.of(), spots(cove), weakens(cove));
+        }
+
+        private String title(Cove cove) {
+            return words.text("cove.title", punch.cove(cove), punch.lengths().first(cove.lengthM()), punch.datum(cove));
+        }
+
         CovePage cove(int number, CoveJudgement cove) {
             StepPlane plane = judgement.planeOf(cove);
             Limits limits = judgement.survey().limits();
             List<Picture> pictures = new ArrayList<>();
             pictures.add(Strip.of(cove, words));
             Profile.of(cove, plane, words).ifPresent(pictures::add);
-            return new CovePage(number,
-                    words.text("cove.title", punch.cove(cove.cove()), punch.lengths().first(cove.cove().lengthM()), punch.datum(cove.cove())),
-                    pictures.stream().map(Svg::of).toList(), UvDiagram.of(cove, plane, limits, words).map(Svg::of).orElse(""),
+            return new CovePage(number, title(cove.cove()), pictures.stream().map(Svg::of).toList(), UvDiagram.of(cove, plane, limits, words).map(Svg::of).orElse(""),
                     claims(cove), cove.joints().stream().map(this::joint).toList(),
                     cove.stretches().stream().map(stretch -> stretch(stretch, plane)).toList(), new StationTable(numbers).rows(cove),
                     spots(cove), weakens(cove));

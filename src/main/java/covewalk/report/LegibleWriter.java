@@ -15,7 +15,12 @@ final class LegibleWriter extends FilterWriter {
 
     @Override
     public void write(String text, int from, int length) throws IOException {
-        for (int i = from; i < from + length; i++) {
+        int plain = from;
+        while (plain < from + length && high == 0 && !Character.isSurrogate(text.charAt(plain)) && isLegible(text.charAt(plain))) {
+            plain++;
+        }
+        out.write(text, from, plain - from);
+        for (int i = plain; i < from + length; i++) {
             write(text.charAt(i));
         }
     }

@@ -4,6 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import org.apache.fontbox.FontBoxFont;
+import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -24,6 +25,16 @@ final class OwnFontsOnly implements FontMapper {
     OwnFontsOnly(byte[] font) {
         try {
             own = new TTFParser().parse(new RandomAccessReadBuffer(new ByteArrayInputStream(font)));
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    /** Whether it lacks a letter of this text. */
+    boolean lacks(String text) {
+        try {
+            CmapLookup glyphs = own.getUnicodeCmapLookup();
+            return text.codePoints().anyMatch(c -> c > ' ' && glyphs.getGlyphId(c) == 0);
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }

@@ -2,7 +2,6 @@ package covewalk.report;
 
 import covewalk.survey.StandingReadings;
 import covewalk.survey.Survey;
-import covewalk.verdict.CoveJudgement;
 import covewalk.verdict.Judgement;
 import covewalk.verdict.evidence.Evidence;
 import covewalk.words.NoteWords;
@@ -16,10 +15,11 @@ import java.util.stream.Stream;
  * The report as it is printed, all of it in words. Stops and coves are made when they are asked for: a long report is
  * never in memory as a whole.
  *
+ * @param briefCoves the same in short, for a long PDF
  * @param remarks what bears on the evidence of all coves
  */
 record Page(Words words, PageStyle style, String title, RunningHead head, FrontPage front, CautionBox cautions, List<StopPage> stops,
-            List<CovePage> coves, List<String> remarks, List<String> method, ReadingsPage readings, SealPage seal) {
+            List<CovePage> coves, List<CovePage> briefCoves, List<String> remarks, List<String> method, ReadingsPage readings, SealPage seal) {
 
     private static final int LONGEST = 300;
     private static final int METHOD_SENTENCES = 7;
@@ -38,20 +38,22 @@ record Page(Words words, PageStyle style, String title, RunningHead head, FrontP
         Survey survey = judgement.survey();
         PunchWords punch = new PunchWords(words, style.lengths());
         WarningWords warnings = new WarningWords(words, audit);
+        CovePage.Maker coves = coves(audit, words, punch, warnings);
+        List<Integer> all = IntStream.range(0, judgement.coves().size()).boxed().toList();
         StopPage.Maker stops = new StopPage.Maker(words, punch, new ItemPage.Maker(words, punch, list));
         return new Page(words, style, title(survey, words), RunningHead.of(survey, audit.sealCode(), words),
                 new FrontPage.Maker(words, punch).of(list), CautionBox.of(words),
-                new LazyList<>(LadderStops.of(list.items()), stops::stop), coves(audit, words, punch, warnings),
+                new LazyList<>(LadderStops.of(list.items()), stops::stop),
+                new LazyList<>(all, i -> coves.cove(i + 1, judgement.coves().get(i))),
+                new LazyList<>(all, i -> coves.brief(i + 1, judgement.coves().get(i))),
                 Stream.concat(warnings.general().stream(), new NoteWords(words).sentences(judgement.notes()).stream()).toList(),
                 IntStream.rangeClosed(1, METHOD_SENTENCES).mapToObj(i -> words.text("method." + i)).toList(),
                 new ReadingsPage.Maker(words, survey.firstSetUp().id()).of(audit.log()), SealPage.of(audit, words));
     }
 
-    private static List<CovePage> coves(Audit audit, Words words, PunchWords punch, WarningWords warnings) {
-        List<CoveJudgement> coves = audit.judgement().coves();
+    private static CovePage.Maker coves(Audit audit, Words words, PunchWords punch, WarningWords warnings) {
         Evidence evidence = new Evidence(audit.judgement().survey(), StandingReadings.of(audit.log()), false);
-        CovePage.Maker maker = new CovePage.Maker(words, punch, audit.judgement(), evidence.spots(), warnings);
-        return new LazyList<>(IntStream.range(0, coves.size()).boxed().toList(), i -> maker.cove(i + 1, coves.get(i)));
+        return new CovePage.Maker(words, punch, audit.judgement(), evidence.spots(), warnings);
     }
 
     private static String title(Survey survey, Words words) {

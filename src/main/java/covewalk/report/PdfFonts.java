@@ -27,10 +27,17 @@ final class PdfFonts {
 
     private final byte[] regular = bytes("Lato-Regular.ttf");
     private final byte[] bold = bytes("Lato-Bold.ttf");
+    private final OwnFontsOnly own;
 
     PdfFonts() {
-        FontMappers.set(new OwnFontsOnly(regular));
+        own = new OwnFontsOnly(regular);
+        FontMappers.set(own);
         XRLog.setLoggingEnabled(false); // it tells the terminal about each rule of the style sheet that only browsers know
+    }
+
+    /** Whether they lack a letter of this text, which is then printed as {@code #}. */
+    boolean lack(String text) {
+        return own.lacks(text);
     }
 
     /** Gives the fonts to a page; of each only the glyphs that are used go into the PDF. */

@@ -22,19 +22,23 @@ final class PdfIdentity {
 
     /** @param tagged whether it keeps to PDF/UA and says so */
     static void write(PDDocument document, Page page, boolean tagged) throws IOException {
-        String title = page.text("page.name") + ": " + page.title();
+        write(document, page.text("page.name") + ": " + page.title(), page.language(), page.head().seal(), tagged);
+    }
+
+    /** @param seal tells one state of a survey from another */
+    static void write(PDDocument document, String title, String language, String seal, boolean tagged) throws IOException {
         PDDocumentInformation information = new PDDocumentInformation();
         information.setTitle(title);
         information.setProducer(MAKER);
         document.setDocumentInformation(information);
-        document.setDocumentId(number(title + page.head().seal()));
-        document.getDocumentCatalog().setLanguage(page.language());
+        document.setDocumentId(number(title + seal));
+        document.getDocumentCatalog().setLanguage(language);
         PDViewerPreferences preferences = document.getDocumentCatalog().getViewerPreferences();
         PDViewerPreferences shown = preferences == null ? new PDViewerPreferences(new COSDictionary()) : preferences;
         shown.setDisplayDocTitle(true);
         document.getDocumentCatalog().setViewerPreferences(shown);
         PDMetadata metadata = new PDMetadata(document);
-        metadata.importXMPMetadata(xmp(title, page.language(), tagged).getBytes(StandardCharsets.UTF_8));
+        metadata.importXMPMetadata(xmp(title, language, tagged).getBytes(StandardCharsets.UTF_8));
         document.getDocumentCatalog().setMetadata(metadata);
     }
 

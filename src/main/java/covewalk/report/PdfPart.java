@@ -8,6 +8,7 @@ import com.openhtmltopdf.render.Box;
 import java.io.IOException;
 import java.io.StringReader;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -34,7 +35,7 @@ record PdfPart(PDDocument document, List<PdfHeading> headings) {
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.withW3cDocument(document(html), "");
         builder.useSVGDrawer(new PdfPictures());
-        builder.useExternalResourceAccessControl((uri, type) -> false, ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
+        builder.useExternalResourceAccessControl((uri, type) -> uri != null && uri.startsWith("data:"), ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
         builder.usePdfUaAccessibility(tagged);
         builder.withDiagnosticConsumer(diagnostic -> { }); // nothing in them that a user could act on
         fonts.addTo(builder);
@@ -52,6 +53,7 @@ record PdfPart(PDDocument document, List<PdfHeading> headings) {
             headings.add(new PdfHeading(element.getTagName().equals("h2"), element.getTextContent().strip().replaceAll("\\s+", " "),
                     position.getPageNo(), position.getY() + position.getHeight()));
         }
+        headings.sort(Comparator.comparingInt(PdfHeading::page).thenComparing(Comparator.comparingDouble(PdfHeading::y).reversed()));
         return headings;
     }
 

@@ -27,13 +27,19 @@ final class PunchPdf {
     void write(Page page, OutputStream out) throws IOException {
         List<Sheets> parts = Sheets.parts(page);
         if (parts.size() == 1) {
-            PdfPart part = PdfPart.of(html.of(page, parts.get(0)), fonts, true);
+            PdfPart part = PdfPart.of(html(page, parts.get(0)), fonts, true);
             try (PDDocument document = part.document()) {
                 finish(document, part.headings(), page, true, out);
             }
         } else {
             bind(page, laid(page, parts), out);
         }
+    }
+
+    /** What the type cannot show is said to whoever reads the paper. */
+    private String html(Page page, Sheets sheets) {
+        String plain = html.of(page, sheets);
+        return sheets.begins() && fonts.lack(plain) ? html.of(page, sheets.remarking(page.text("page.letters"))) : plain;
     }
 
     private List<Laid> laid(Page page, List<Sheets> parts) throws IOException {
@@ -46,7 +52,7 @@ final class PunchPdf {
 
     private Laid laid(Page page, Sheets sheets) {
         try {
-            PdfPart part = PdfPart.of(html.of(page, sheets), fonts, false);
+            PdfPart part = PdfPart.of(html(page, sheets), fonts, false);
             try (PDDocument document = part.document()) {
                 document.getDocumentCatalog().setMetadata(null);
                 ByteArrayOutputStream bytes = new ByteArrayOutputStream();

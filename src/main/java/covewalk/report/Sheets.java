@@ -8,33 +8,45 @@ import java.util.List;
  *
  * @param begins whether the first page, the cautions and the head of the items are in it
  * @param coves those whose evidence is in it
+ * @param brief whether the evidence is the short one
  * @param ends whether what bears on all of it, the readings and the seal are in it
+ * @param remark on the first page, about the paper itself; mostly empty
  */
-record Sheets(boolean begins, List<StopPage> stops, List<CovePage> coves, boolean ends) {
+record Sheets(boolean begins, List<StopPage> stops, List<CovePage> coves, boolean brief, boolean ends, String remark) {
+
+    private Sheets(boolean begins, List<StopPage> stops, List<CovePage> coves, boolean brief, boolean ends) {
+        this(begins, stops, coves, brief, ends, "");
+    }
+
+    Sheets remarking(String said) {
+        return new Sheets(begins, stops, coves, brief, ends, said);
+    }
 
     /** What is laid out at once takes memory; these many stops and coves make some thirty pages. */
     private static final int STOPS = 60;
-    private static final int COVES = 30;
+    /** With more than this the evidence of all coves is no longer what one leafs through. */
+    private static final int MOST_COVES = 40;
+    private static final int COVES = 60;
 
     /** All of a page at once. */
     static Sheets all(Page page) {
-        return new Sheets(true, page.stops(), page.coves(), true);
+        return new Sheets(true, page.stops(), page.coves(), false, true);
     }
 
     /** One run where the report is of usual length, else as many as it takes, in order. */
     static List<Sheets> parts(Page page) {
-        if (page.stops().size() <= STOPS && page.coves().size() <= COVES) {
+        if (page.stops().size() <= STOPS && page.coves().size() <= MOST_COVES) {
             return List.of(all(page));
         }
         List<Sheets> parts = new ArrayList<>();
-        parts.add(new Sheets(true, first(page.stops(), STOPS), List.of(), false));
+        parts.add(new Sheets(true, first(page.stops(), STOPS), List.of(), true, false));
         for (int from = STOPS; from < page.stops().size(); from += STOPS) {
-            parts.add(new Sheets(false, page.stops().subList(from, Math.min(from + STOPS, page.stops().size())), List.of(), false));
+            parts.add(new Sheets(false, page.stops().subList(from, Math.min(from + STOPS, page.stops().size())), List.of(), true, false));
         }
         for (int from = 0; from < page.coves().size(); from += COVES) {
-            parts.add(new Sheets(false, List.of(), page.coves().subList(from, Math.min(from + COVES, page.coves().size())), false));
+            parts.add(new Sheets(false, List.of(), page.briefCoves().subList(from, Math.min(from + COVES, page.coves().size())), true, false));
         }
-        parts.add(new Sheets(false, List.of(), List.of(), true));
+        parts.add(new Sheets(false, List.of(), List.of(), true, true));
         return parts;
     }
 

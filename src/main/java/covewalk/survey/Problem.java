@@ -18,7 +18,7 @@ import java.util.Set;
  */
 public record Problem(String file, int line, String column, boolean refused, String key, List<String> details) {
 
-    private static final Set<String> COUNTS = Set.of("import.more-rows", "log.coarse-more");
+    private static final Set<String> COUNTS = Set.of("import.more-rows", "log.same-more");
 
     public Problem {
         details = List.copyOf(details);

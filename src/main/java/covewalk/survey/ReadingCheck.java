@@ -3,6 +3,7 @@ package covewalk.survey;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -15,8 +16,9 @@ final class ReadingCheck {
     private final Map<String, SetUp> setUps = new HashMap<>();
     /** Those that are looked at twice, by identity: a log read from disk shares equal colours, and comparing them costs more. */
     private final Map<TypedColour, List<Problem>> colours = new IdentityHashMap<>();
-    private final Map<String, Integer> coarse = new HashMap<>();
-    private final Map<String, Problem> firstCoarse = new HashMap<>();
+    /** What many readings have in common, by its cause: it is told once. */
+    private final Map<String, Problem> first = new LinkedHashMap<>();
+    private final Map<String, Integer> counts = new HashMap<>();
     private final List<Problem> problems = new ArrayList<>();
 
     ReadingCheck(Survey survey) {
@@ -27,12 +29,12 @@ final class ReadingCheck {
     void take(Reading reading) {
         Cove cove = coves.get(reading.cove());
         if (cove == null) {
-            add(reading, "cove", Problem.refusal("log.no-cove", reading.cove()));
+            count("cove " + reading.cove(), reading, "cove", Problem.refusal("log.no-cove", reading.cove()));
         } else {
             checkPosition(reading, cove);
         }
         if (!setUps.containsKey(reading.setUp())) {
-            add(reading, "setup", Problem.refusal("log.no-setup", reading.setUp()));
+            count("setup " + reading.setUp(), reading, "setup", Problem.refusal("log.no-setup", reading.setUp()));
         }
         reading.colour().ifPresent(colour -> checkColour(reading, colour));
     }
@@ -56,8 +58,7 @@ final class ReadingCheck {
         }
         for (Problem problem : colours.computeIfAbsent(colour, TypedColourCheck::problems)) {
             if (problem.key().startsWith("colour.coarse.")) {
-                coarse.merge(problem.key(), 1, Integer::sum);
-                firstCoarse.putIfAbsent(problem.key(), problem.at("", reading.line(), problem.column()));
+                count(problem.key(), reading, problem.column(), problem);
             } else if (counts(problem, reading)) {
                 add(reading, problem.column(), problem);
             }
@@ -73,13 +74,20 @@ final class ReadingCheck {
         problems.add(problem.at("", reading.line(), column));
     }
 
-    /** All problems; that digits are coarse is told once, with the number of readings, as it is mostly the meter's way. */
+    private void count(String cause, Reading reading, String column, Problem problem) {
+        if (counts.merge(cause, 1, Integer::sum) == 1) {
+            first.put(cause, problem.at("", reading.line(), column));
+        }
+    }
+
+    /** All problems; what many readings have in common is told once, with their number. */
     List<Problem> problems() {
         List<Problem> all = new ArrayList<>(problems);
-        firstCoarse.forEach((key, first) -> {
-            all.add(first);
-            if (coarse.get(key) > 1) {
-                all.add(Problem.warning("log.coarse-more", coarse.get(key)).at("", first.line(), first.column()));
+        first.forEach((cause, problem) -> {
+            all.add(problem);
+            if (counts.get(cause) > 1) {
+                all.add((problem.refused() ? Problem.refusal("log.same-more", counts.get(cause)) : Problem.warning("log.same-more", counts.get(cause)))
+                        .at("", problem.line(), problem.column()));
             }
         });
         return all;

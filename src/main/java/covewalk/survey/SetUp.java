@@ -32,6 +32,12 @@ public record SetUp(String id, String meter, String serial, Optional<LocalDate> 
 
     public SetUp {
         assumed = Collections.unmodifiableSet(new TreeSet<>(assumed));
+        if (!(repeatabilityUv > 0 && repeatabilityUv < 1)) { // written so that NaN is refused too
+            throw new IllegalArgumentException("a repeatability of " + repeatabilityUv + ": it lies above 0, below 1, in u' and v'");
+        }
+        if (!(absoluteUv >= 0 && absoluteUv < 1 && unlikeUv >= 0 && unlikeUv < 1)) {
+            throw new IllegalArgumentException("uncertainties of " + absoluteUv + " and " + unlikeUv + ": both lie from 0 up to below 1");
+        }
         if (!UNCERTAINTIES.containsAll(assumed)) {
             throw new IllegalArgumentException(assumed + " names something other than " + UNCERTAINTIES);
         }

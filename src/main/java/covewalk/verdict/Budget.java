@@ -28,6 +28,8 @@ public record Budget(List<Entry> entries, double degrees) {
         REPEATABILITY,
         /** From place to place along one stretch, beyond the repeatability. */
         SCATTER,
+        /** How steeply the side may drift, however faintly, carried on from the middle of its readings. */
+        SLOPE,
         /** The digits typed, where they average out over the readings. */
         DIGITS,
         /** The digits typed, where they are too coarse to average out. */

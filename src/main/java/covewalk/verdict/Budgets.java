@@ -24,12 +24,10 @@ final class Budgets {
         this.setUp = setUp;
     }
 
-    /** @param meter the part that stays because of the meter: {@link Part#UNLIKE_REELS} or {@link Part#METER} */
-    static Budget of(Comparison comparison, SetUp setUp, Part meter) {
-        return of(comparison, setUp, meter, Covariance.ZERO);
-    }
-
-    /** @param drift what the correction of a drift leaves open; it is in the comparison already */
+    /**
+     * @param meter the part that stays because of the meter: {@link Part#UNLIKE_REELS} or {@link Part#METER}
+     * @param drift what the correction of a drift leaves open; it is in the comparison already
+     */
     static Budget of(Comparison comparison, SetUp setUp, Part meter, Covariance drift) {
         Budgets budget = new Budgets(comparison, setUp);
         budget.add(comparison.from(), Of.DATUM_SIDE);
@@ -48,6 +46,7 @@ final class Budgets {
         Source repeatability = side.repeatabilityMeasured() ? Source.MEASURED : stated("repeatabilityUv");
         add(Part.REPEATABILITY, of, repeatability, side.parts().repeatability(), side.readings());
         add(Part.SCATTER, of, Source.MEASURED, side.parts().scatter(), side.readings());
+        add(Part.SLOPE, of, Source.MEASURED, side.slope().sum().plus(side.doubt()), side.readings());
         add(Part.DIGITS, of, Source.TYPED, side.parts().digits(), side.readings());
         add(Part.COARSE_DIGITS, of, Source.TYPED, side.common(), 0);
     }

@@ -5,8 +5,13 @@ import covewalk.colour.ColourTemperature;
 import covewalk.colour.Covariance;
 import covewalk.colour.StepPlane;
 import covewalk.verdict.limit.Confidence;
+import covewalk.verdict.limit.DirectionTest;
 import covewalk.verdict.limit.LimitTest;
+import covewalk.verdict.limit.Rounding;
+import covewalk.verdict.limit.Spread;
+import covewalk.verdict.stretch.Parts;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -16,6 +21,9 @@ import java.util.function.ToDoubleFunction;
  */
 record Comparison(Side from, Side to, Covariance unlike, StepPlane plane) {
 
+    /** With the limit fewer standard uncertainties long than this, readings are not said to show that anything is within it. */
+    private static final double FEWEST_UNCERTAINTIES = 2;
+
     Difference difference() {
         Covariance steps = plane.carry(covariance());
         return new Difference(from.colour(), to.colour(), covariance(), plane.steps(du(), dv()),
@@ -23,34 +31,61 @@ record Comparison(Side from, Side to, Covariance unlike, StepPlane plane) {
     }
 
     /**
-     * Where part of the noise was estimated, its degrees of freedom are those of the estimate, the fewer of both
-     * sides, enlarged as far as declared parts make up the rest (Welch-Satterthwaite, GUM G.4.1).
+     * The less sure of two: with the repeatability and digits as stated, and with the noise as the readings themselves
+     * show it, by Student's t. So it is honest where the meter is as declared, and where it is worse and the strip
+     * scatters, as long as the readings are enough to show it.
      */
     Confidence confidence(double limitSteps) {
+        Confidence found = Double.isInfinite(degreesFound()) ? asStated(limitSteps)
+                : asStated(limitSteps).and(asFound(limitSteps));
+        boolean tooCoarse = FEWEST_UNCERTAINTIES * difference().standardUncertaintySteps() > limitSteps;
+        return tooCoarse ? new Confidence(found.beyond(), 0) : found;
+    }
+
+    private Confidence asStated(double limitSteps) {
+        Covariance noise = plane.carry(both(Parts::stated).plus(known()));
         double length = plane.steps(du(), dv());
-        double rounding = reach(from.common()) + reach(to.common());
-        Covariance noise = plane.carry(from.shrinking().plus(to.shrinking()).plus(unlike));
-        Confidence normal = rounding == 0 ? LimitTest.of(length, noise, limitSteps)
-                : new Confidence(LimitTest.of(Math.max(0, length - rounding), noise, limitSteps).beyond(),
-                        LimitTest.of(length + rounding, noise, limitSteps).within());
-        return LimitTest.widened(normal, degrees());
+        Rounding rounding = rounding();
+        if (rounding.none()) {
+            return LimitTest.of(length, noise, limitSteps);
+        }
+        Spread spread = new Spread(Covariance.ZERO, Double.POSITIVE_INFINITY, noise, rounding);
+        return DirectionTest.of(alongFirst(), alongSecond(), spread, limitSteps);
     }
 
-    /**
-     * How far coarse digits may lie from the truth at most, steps. They do not vary like noise: typed again they are
-     * the same again, so the worst they may hide is counted, and equal digits are no proof of equal colours. A uniform
-     * number reaches the root of 3 times its standard deviation; two of them together at most the root of 2 times more.
-     */
-    private double reach(Covariance digits) {
-        Covariance steps = plane.carry(digits);
-        return Math.sqrt(6 * (steps.uu() + steps.vv()));
+    private Confidence asFound(double limitSteps) {
+        return DirectionTest.of(alongFirst(), alongSecond(), found(), limitSteps);
     }
 
+    private Spread found() {
+        return new Spread(plane.carry(both(Parts::found)), degreesFound(), plane.carry(known()), rounding());
+    }
+
+    /** Neither declared for a reading nor estimated from their scatter. */
+    private Covariance known() {
+        return unlike.plus(from.doubt()).plus(to.doubt());
+    }
+
+    private Rounding rounding() {
+        return new Rounding(plane.carry(from.common()), plane.carry(to.common()));
+    }
+
+    private Covariance both(Function<Parts, Covariance> part) {
+        return part.apply(from.parts().plus(from.slope())).plus(part.apply(to.parts().plus(to.slope())));
+    }
+
+    /** How far coarse digits may put the difference off, steps along it. */
+    double roundingReach() {
+        return rounding().reach(alongFirst(), alongSecond());
+    }
+
+    double degreesFound() {
+        return Math.min(from.degrees(), to.degrees());
+    }
+
+    /** Degrees of freedom of the whole along the difference; infinite where the readings show none of it. */
     double degrees() {
-        double all = along(covariance());
-        double estimated = along(from.shrinking().plus(to.shrinking()));
-        double share = all > 0 ? estimated / all : 0;
-        return share > 0 ? Math.min(from.degrees(), to.degrees()) / (share * share) : Double.POSITIVE_INFINITY;
+        return Double.isInfinite(degreesFound()) ? Double.POSITIVE_INFINITY : found().degrees(alongFirst(), alongSecond());
     }
 
     int rounds() {
@@ -69,6 +104,12 @@ record Comparison(Side from, Side to, Covariance unlike, StepPlane plane) {
     /** Variance in steps squared along the difference. */
     double along(Covariance uvPrime) {
         double sd = plane.carry(uvPrime).alongSd(alongFirst(), alongSecond());
+        return sd * sd;
+    }
+
+    /** Variance in steps squared along the direction in which it is largest. */
+    double largest(Covariance uvPrime) {
+        double sd = plane.carry(uvPrime).eigen().larger();
         return sd * sd;
     }
 

@@ -3,6 +3,7 @@ package covewalk.verdict;
 import covewalk.colour.Covariance;
 import covewalk.survey.Feed;
 import covewalk.verdict.stretch.Line;
+import covewalk.verdict.stretch.Parts;
 import covewalk.verdict.stretch.Station;
 import covewalk.verdict.stretch.Stretch;
 import java.util.Comparator;
@@ -22,8 +23,7 @@ final class Drifts {
     static Side start(Stretch stretch) {
         Line line = stretch.line();
         Side start = Side.of(stretch, stretch.fromM());
-        return new Side(line.at(stretch.fromM()), start.parts().times(0), Covariance.ZERO, start.oneMore(), start.degrees(),
-                start.repeatabilityMeasured(), start.readings(), start.round(), Lux.at(stretch, stretch.fromM()));
+        return start.as(line.at(stretch.fromM()), Parts.NONE, Parts.NONE, Covariance.ZERO);
     }
 
     /** The colour at the end of the line, with the uncertainty of the whole change from the start. */
@@ -31,17 +31,15 @@ final class Drifts {
         Line line = stretch.line();
         Side end = Side.of(stretch, stretch.toM());
         double length = stretch.lengthM();
-        return new Side(line.at(stretch.toM()), line.slopeParts().times(length * length), line.common(),
-                end.oneMore(), end.degrees(), end.repeatabilityMeasured(), end.readings(), end.round(),
-                Lux.at(stretch, stretch.toM()));
+        return end.as(line.at(stretch.toM()), line.slopeParts().times(length * length), Parts.NONE, line.common());
     }
 
     /** A station that was set aside, against the stretch it lies in. */
     static Side alone(Stretch stretch, Station station) {
-        int n = station.readings().size();
         Side whole = Side.of(stretch, station.positionM());
-        return new Side(station.mean(), stretch.noise().of(station), station.digits(), whole.oneMore(),
-                whole.degrees(), whole.repeatabilityMeasured(), n, station.round(), station.lux());
+        return new Side(station.mean(), stretch.noise().of(station), Parts.NONE, Covariance.ZERO, stretch.noise().stayingInTheMean(station.digits()),
+                whole.oneMore(), whole.degrees(), whole.repeatabilityMeasured(), false, 1, station.readings().size(), station.round(),
+                station.lux());
     }
 
     /** Whether it gets darker along the stretch, away from the nearest feed. */

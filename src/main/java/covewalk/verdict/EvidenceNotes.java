@@ -95,7 +95,7 @@ final class EvidenceNotes {
                     Repeatability found = noise.repeatability();
                     if (found.against() == Repeatability.Against.NOISIER || found.against() == Repeatability.Against.QUIETER) {
                         notes.add(Note.of(found.against() == Repeatability.Against.NOISIER ? Note.Kind.NOISIER_THAN_DECLARED
-                                : Note.Kind.QUIETER_THAN_DECLARED, setUp.id(), twoDecimals(found.measuredUv() / UvPrime.STEP),
+                                : Note.Kind.QUIETER_THAN_DECLARED, setUp.id(), twoDecimals(found.repeats().uv() / UvPrime.STEP),
                                 twoDecimals(setUp.repeatabilityUv() / UvPrime.STEP)));
                     }
                 });

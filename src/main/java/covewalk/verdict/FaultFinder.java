@@ -1,6 +1,5 @@
 package covewalk.verdict;
 
-import covewalk.colour.Covariance;
 import covewalk.colour.StepPlane;
 import covewalk.survey.Cove;
 import covewalk.survey.Placement;
@@ -51,7 +50,7 @@ final class FaultFinder {
             }
             stretch.aside().forEach(station -> faults.add(loneStation(stretch, station)));
         }
-        faults.addAll(new TargetJudge(survey, cove, stretches).faults());
+        faults.addAll(new TargetJudge(survey, cove, stretches, evidence).faults());
         return faults.stream()
                 .filter(fault -> fault.verdict() == Verdict.BEYOND || fault.verdict() == Verdict.UNSETTLED)
                 .sorted(Comparator.comparingDouble(Fault::positionM))
@@ -89,7 +88,7 @@ final class FaultFinder {
 
     private Fault loneStation(Stretch stretch, Station station) {
         Comparison comparison = new Comparison(Side.of(stretch, station.positionM()),
-                Drifts.alone(stretch, station), Covariance.ZERO, plane);
+                Drifts.alone(stretch, station), evidence.leftOpen(stretch.stations(), List.of(station)), plane);
         return inside(FaultKind.LONE_STATION, station.positionM(), station.positionM(), station.positionM(), stretch,
                 comparison, false);
     }

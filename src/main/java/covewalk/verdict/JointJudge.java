@@ -68,8 +68,9 @@ final class JointJudge {
             right = right.half(true);
         }
         Covariance drift = evidence.leftOpen(left.stations(), right.stations());
-        Comparison comparison = new Comparison(Side.of(left, joint.before().toM()),
-                Side.of(right, joint.after().fromM()), unlike(joint, setUp).plus(drift), plane);
+        boolean oneLine = left == right;
+        Comparison comparison = new Comparison(oneLine ? Drifts.end(left) : Side.atEnd(left, joint.before().toM()),
+                oneLine ? Drifts.start(right) : Side.atEnd(right, joint.after().fromM()), unlike(joint, setUp).plus(drift), plane);
         return Optional.of(new Pair(setUp, drift, comparison));
     }
 

@@ -1,21 +1,11 @@
 package covewalk.verdict;
 
 import covewalk.colour.Covariance;
-import covewalk.verdict.limit.RoundShares;
 import covewalk.verdict.limit.Verdict;
-import org.apache.commons.math3.distribution.NormalDistribution;
-import org.apache.commons.math3.distribution.TDistribution;
+import java.util.function.IntPredicate;
 
-/**
- * How many more readings a side would settle a verdict in nine cases of ten, if the difference is as it seems. Counted
- * along the line of the difference, with the share of the error rate that the next round may spend.
- */
+/** How many more readings a side, each at a place of its own, would settle a verdict in nine cases of ten. */
 final class Settling {
-
-    private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
-
-    /** The chance with which the readings asked for settle it. */
-    private static final double CHANCE = 0.9;
 
     private Settling() {
     }
@@ -26,35 +16,27 @@ final class Settling {
         if (verdict != Verdict.UNSETTLED) {
             return Settle.SETTLED;
         }
-        double away = Math.abs(comparison.difference().steps() - limitSteps);
-        double wanted = away / sdsWanted(errorRate, comparison.rounds() + 1, comparison.degrees());
-        for (int more = 1; more <= Settle.MOST; more++) {
-            if (Math.sqrt(varianceWith(comparison, more)) <= wanted) {
-                return Settle.after(more);
-            }
+        int more = fewest(readings -> Outlook.after(readings, comparison, limitSteps).settles(errorRate));
+        if (more <= Settle.MOST) {
+            return Settle.after(more);
         }
-        boolean hopeless = Math.sqrt(comparison.along(comparison.staying())) > wanted;
+        boolean hopeless = !Outlook.whereOnlyWhatStaysIsLeft(comparison, limitSteps).settles(errorRate);
         return Settle.never(hopeless ? reason(comparison, staying) : Settle.WhyNot.NEAR_THE_LIMIT);
     }
 
-    /** Standard deviations that must lie between the difference and the limit. */
-    private static double sdsWanted(double errorRate, int round, double degrees) {
-        double sure = 1 - errorRate * RoundShares.of(round);
-        double quantile = degrees > 1e4 ? NORMAL.inverseCumulativeProbability(sure)
-                : new TDistribution(null, Math.max(1, degrees)).inverseCumulativeProbability(sure);
-        return quantile + NORMAL.inverseCumulativeProbability(CHANCE);
-    }
-
-    private static double varianceWith(Comparison comparison, int more) {
-        return shrunk(comparison, comparison.from(), more) + shrunk(comparison, comparison.to(), more)
-                + comparison.along(comparison.staying());
-    }
-
-    /** Readings carry information as the inverse of their variance. */
-    private static double shrunk(Comparison comparison, Side side, int more) {
-        double now = comparison.along(side.shrinking());
-        double one = comparison.along(side.oneMore());
-        return now > 0 && one > 0 ? 1 / (1 / now + more / one) : now;
+    /** From 1 up; one too many where no number does. What settles it settles it with more readings too. */
+    private static int fewest(IntPredicate settles) {
+        int tooFew = 0;
+        int enough = Settle.MOST + 1;
+        while (enough - tooFew > 1) {
+            int middle = (tooFew + enough) / 2;
+            if (settles.test(middle)) {
+                enough = middle;
+            } else {
+                tooFew = middle;
+            }
+        }
+        return enough;
     }
 
     private static Settle.WhyNot reason(Comparison comparison, Settle.WhyNot staying) {

@@ -6,6 +6,7 @@ import covewalk.survey.Placement;
 import covewalk.survey.SetUp;
 import covewalk.survey.Survey;
 import covewalk.verdict.HintTable.Pattern;
+import covewalk.verdict.evidence.Evidence;
 import covewalk.verdict.limit.Confidence;
 import covewalk.verdict.limit.Verdict;
 import covewalk.verdict.stretch.Stretch;
@@ -18,8 +19,10 @@ final class TargetJudge {
     private final Survey survey;
     private final Cove cove;
     private final List<Stretch> stretches;
+    private final Evidence evidence;
 
-    TargetJudge(Survey survey, Cove cove, List<Stretch> stretches) {
+    TargetJudge(Survey survey, Cove cove, List<Stretch> stretches, Evidence evidence) {
+        this.evidence = evidence;
         this.survey = survey;
         this.cove = cove;
         this.stretches = stretches;
@@ -46,14 +49,15 @@ final class TargetJudge {
         double limit = survey.limits().targetSteps().orElseThrow();
         Placement placement = stretch.placement();
         double middle = stretch.line().centreM();
+        Covariance drift = evidence.leftOpen(stretch.stations());
         Comparison comparison = new Comparison(Side.stated(cove.target().orElseThrow().toUvPrime()),
-                Side.of(stretch, middle), Covariance.isotropic(setUp.absoluteUv()), Planes.of(survey, cove));
+                Side.of(stretch, middle), Covariance.isotropic(setUp.absoluteUv()).plus(drift), Planes.of(survey, cove));
         Confidence confidence = comparison.confidence(limit);
         Verdict verdict = confidence.at(Rates.forRound(survey.limits(), comparison.rounds()));
         return new Fault(FaultKind.OFF_TARGET, (placement.fromM() + placement.toM()) / 2, placement.fromM(),
                 placement.toM(), List.of(placement), comparison.difference(), limit, confidence, verdict,
                 HintTable.hint(new Pattern(FaultKind.OFF_TARGET, false, false)),
                 Settling.of(comparison, verdict, limit, survey.limits().errorRate(), Settle.WhyNot.METER_ERROR),
-                Budgets.of(comparison, setUp, Budget.Part.METER), Notes.of(comparison));
+                Budgets.of(comparison, setUp, Budget.Part.METER, drift), Notes.of(comparison));
     }
 }

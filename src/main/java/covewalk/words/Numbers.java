@@ -49,8 +49,7 @@ public final class Numbers {
         long quarters = Math.round(m * INCHES_PER_M * 4);
         long inches = quarters % QUARTERS_PER_FOOT / 4;
         String fraction = QUARTERS[(int) (quarters % 4)];
-        String inch = inches == 0 && !fraction.isEmpty() ? fraction.substring(1) : inches + fraction;
-        return quarters / QUARTERS_PER_FOOT + " ft " + inch + " in";
+        return quarters / QUARTERS_PER_FOOT + " ft " + inches + fraction + " in";
     }
 
     /** A share as percent, as in "5 %". */

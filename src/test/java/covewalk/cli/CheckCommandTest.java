@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import covewalk.cli.FrontDoor.Run;
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class CheckCommandTest {
 
@@ -53,6 +55,48 @@ class CheckCommandTest {
         assertEquals("beyond", joints.at("/0/verdict").asText());
         assertEquals(5.0, joints.at("/0/steps").asDouble(), 0.3);
         assertEquals(1, run.code());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--json", "--worst"})
+    void whatAnExplanationCannotObeyIsRefused(String option) throws IOException {
+        SmallSurvey.in(folder, 5);
+        Run run = FrontDoor.run("check", folder.toString(), "--explain", "4", option);
+        assertEquals("--explain and " + option + " do not go together: an explanation is a text about one place. Leave one of them out.\n", run.err());
+        assertEquals("", run.out());
+        assertEquals(2, run.code());
+    }
+
+    /** In the demonstration C1 has a joint and a drift beyond, an unsettled joint and one within. */
+    @Test
+    void oneCoveAloneIsShownAndCounted() {
+        Run run = FrontDoor.run("check", "survey-demo/reading-rooms", "--cove", "C1");
+        assertTrue(run.out().contains("Cove C1") && !run.out().contains("Cove C2"), run.out());
+        assertEquals("2 beyond, 1 unsettled, 1 within, 0 not read", run.lastLine());
+        assertEquals(1, run.code());
+        assertEquals(1, FrontDoor.run("check", "survey-demo/reading-rooms", "--cove", "C1", "--json").out().split("\"joints\"", -1).length - 1);
+        assertEquals("--cove: there is no cove C9 in this survey. There are: C1, C2, C3, C4, C5.\n",
+                FrontDoor.run("check", "survey-demo/reading-rooms", "--cove", "C9").err());
+    }
+
+    @Test
+    void manyReadingsOfACoveThatIsNotThereAreOneLineWithTheirNumber() throws IOException {
+        SmallSurvey.in(folder, 5);
+        Path description = folder.resolve("survey.json");
+        Files.writeString(description, Files.readString(description).replace("\"id\": \"C1\"", "\"id\": \"C2\""));
+        assertEquals("readings.csv:2: cove: There is no cove C1. Add the cove to the description, or correct its name.\n"
+                + "readings.csv:2: cove: The same holds for 24 readings in all.\n", FrontDoor.run("check", folder.toString()).err());
+    }
+
+    @Test
+    void aDescriptionInAnotherEncodingIsToldWithItsLine() throws IOException {
+        SmallSurvey.in(folder, 5);
+        Path description = folder.resolve("survey.json");
+        Files.writeString(description, Files.readString(description).replace("east wall", "östliche Wand"), Charset.forName("windows-1252"));
+        Run run = FrontDoor.run("check", folder.toString());
+        assertEquals("survey.json:9: From here on the file is not UTF-8: another program has saved it in another encoding. Open it there,"
+                + " save it as UTF-8, and look at its accents and umlauts.\n", run.err());
+        assertEquals(2, run.code());
     }
 
     @Test

@@ -14,7 +14,7 @@ class CommandLineWordsTest {
 
     @ParameterizedTest(name = "covewalk {0}")
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-        chekc                        | covewalk: there is no command chekc. There are: convert, check, plan, report, punch, import.
+        chekc                        | covewalk: there is no command chekc. There are: convert, check, plan, report, punch, verify, import.
         --foo                        | covewalk: there is no option --foo here. There are: --help, --version.
         check                        | covewalk check: SURVEY is missing: the survey's folder.
         check a b                    | covewalk check: b is one name too many. A name with spaces in it goes between quotation marks; --help shows what is expected.
@@ -32,7 +32,8 @@ class CommandLineWordsTest {
         check a --json=yes           | covewalk check: --json takes no value. Leave out what follows it.
         report a                     | covewalk report: --out DIR is missing: the folder to write into; it is made where it is missing.
         report --out d               | covewalk report: SURVEY is missing: the survey's folder.
-        report a --out d --json      | covewalk report: there is no option --json here. There are: --out, --paper, --units, --correct-drift, --language, --help, --version.
+        report a --out d --json      | covewalk report: there is no option --json here. There are: --out, --for, --reel, --paper, --units, --correct-drift, --language, --help, --version.
+        report a --out d --for owner | covewalk report: --for: owner is no reader that a page is made for. Write specifier or warranty.
         punch                        | covewalk punch: SURVEY is missing: the survey's folder.
         punch a --item               | covewalk punch: --item N is missing: the item's number; several with commas between them.
         punch a --item 0             | covewalk punch: --item: 0 is no item number. Write whole numbers from 1, with commas between them.
@@ -42,6 +43,10 @@ class CommandLineWordsTest {
         punch a --done 30.11.2026    | --done: 30.11.2026 does not begin with a date. Write it as 2026-12-01, with a space and initials after it if you like.
         punch a --accepted 2026-12-02 | --accepted: 2026-12-02 is no date with initials behind it. Write it as 2026-12-02 AB.
         punch a --note=              | --note: nothing is given. Write a hyphen to clear what stands there.
+        verify                       | covewalk verify: SURVEY is missing: the survey's folder.
+        verify survey-demo --against x | x is no code of a seal, which has 16 letters and digits in groups of four. Look at the paper again.
+        verify survey-demo           | This survey was never sealed. Its report seals it.
+        verify no-such-folder        | There is no such folder. Give the folder of a survey.
         import a                     | covewalk import: FILE is missing: the file the meter exported.
         import                       | covewalk import: SURVEY is missing: the survey's folder.
         import a b --map cct         | covewalk import: --map: cct does not say COLUMN=FIELD. Write the column's title or number, an equals sign and the field, like "Colour temp.=cct_k".
@@ -75,7 +80,7 @@ class CommandLineWordsTest {
     void aloneWithoutAScreenItSaysSoAndListsTheCommands() {
         Run run = FrontDoor.run();
         assertTrue(run.err().startsWith("There is no screen here to open the field app on. These commands need none.\n"), run.err());
-        for (String command : new String[] {"convert", "check", "plan", "report", "punch", "import"}) {
+        for (String command : new String[] {"convert", "check", "plan", "report", "punch", "verify", "import"}) {
             assertTrue(run.err().contains("\n  " + command + " "), command);
         }
         assertEquals("", run.out());
@@ -83,7 +88,7 @@ class CommandLineWordsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--help", "-h", "convert --help", "check --help", "plan --help", "report --help", "punch --help", "import --help"})
+    @ValueSource(strings = {"--help", "-h", "convert --help", "check --help", "plan --help", "report --help", "punch --help", "verify --help", "import --help"})
     void helpIsForReadingOn(String line) {
         Run run = FrontDoor.run(line.split(" "));
         assertTrue(run.out().contains("Usage: covewalk"), run.out());
@@ -92,7 +97,7 @@ class CommandLineWordsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--help", "convert --help", "check --help", "plan --help", "report --help", "punch --help", "import --help"})
+    @ValueSource(strings = {"--help", "convert --help", "check --help", "plan --help", "report --help", "punch --help", "verify --help", "import --help"})
     void helpNamesTheExitCodesAndFitsOnATerminal(String line) {
         String help = FrontDoor.run(line.split(" ")).out();
         assertTrue(help.contains("Exit code 0"), help);

@@ -22,6 +22,10 @@ class CorrectDriftTest {
     @TempDir
     Path folder;
 
+    /** To and fro along each reel: walked straight on, a drift in time would look like one along the reel. */
+    private static final int[] FIRST = {2, 4, 0, 5, 1, 3};
+    private static final int[] SECOND = {3, 5, 1, 6, 0, 4, 2};
+
     /** By how much the second reel truly differs, steps. */
     private double apart = 0;
 
@@ -34,7 +38,7 @@ class CorrectDriftTest {
                 row(log, minute, 0.5, "reference");
             }
             if (minute < 24 || minute > 72) { // the second reel is read an hour after the first
-                row(log, minute, minute < 24 ? 0.5 + minute / 8.0 : 4.5 + (minute - 76) / 8.0, "walk");
+                row(log, minute, minute < 24 ? 0.5 + FIRST[minute / 4] / 2.0 : 4.5 + SECOND[(minute - 76) / 4] / 2.0, "walk");
             }
         }
         Files.writeString(folder.resolve("readings.csv"), log.toString());

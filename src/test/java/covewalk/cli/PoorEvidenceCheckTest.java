@@ -1,6 +1,7 @@
 package covewalk.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import covewalk.cli.FrontDoor.Run;
 import java.io.IOException;
@@ -52,6 +53,16 @@ class PoorEvidenceCheckTest {
     void twoReelsOfThreeJudgeOneJoint() throws IOException {
         assertOutcome(3, "0 beyond, 0 unsettled, 1 within, 1 not read",
                 readings("1,,,,,,,,0.2600,0.5300", "5,,,,,,,,0.2600,0.5300"));
+    }
+
+    /** Nine steps apart at each place, and a difference of 1.5 between their means. */
+    @Test
+    void repeatsThatDifferWildlySettleNothingAndAreTold() throws IOException {
+        Run run = readings("1,,,,,,,,0.26000,0.53000", "1,,,,,,,,0.27000,0.53000", "1,,,,,,,,0.25000,0.53000",
+                "5,,,,,,,,0.26000,0.53000", "5,,,,,,,,0.25500,0.53000", "5,,,,,,,,0.26500,0.53000");
+
+        assertOutcome(3, "0 beyond, 1 unsettled, 0 within, 1 not read", run);
+        assertTrue(run.out().replaceAll("\\s+", " ").contains("repeated readings vary by"), run.out());
     }
 
     @Test

@@ -30,8 +30,8 @@ class ReadmeTest {
     private static final String COVEWALK = "java -jar target/covewalk.jar ";
     /** Those that build cannot run in a test; {@code .ci/run} runs them. */
     private static final Set<String> BUILDING = Set.of("mvn -q -DskipTests package", "mvn verify");
-    /** Exit codes other than 0, by what the command does: the demonstration holds faults. */
-    private static final Map<String, Integer> CODES = Map.of("check", 1, "report", 1);
+    /** Exit codes other than 0, by what the command does: the demonstration holds faults, and its copy is added to. */
+    private static final Map<String, Integer> CODES = Map.of("check", 1, "report", 1, "verify", 3);
 
     @TempDir
     Path copy;
@@ -42,7 +42,9 @@ class ReadmeTest {
         Set<String> printed = new HashSet<>();
         int run = 0;
         for (String command : commands()) {
-            if (command.startsWith(COVEWALK)) {
+            if (command.startsWith(COVEWALK) && opensTheWindow(command.substring(COVEWALK.length()))) {
+                run++;
+            } else if (command.startsWith(COVEWALK)) {
                 printed.addAll(linesOf(command.substring(COVEWALK.length())));
                 run++;
             } else if (command.startsWith("cp -r ")) {
@@ -53,6 +55,11 @@ class ReadmeTest {
         }
         assertTrue(run > 4, "the page's commands were not found");
         assertEquals(Set.of(), shownButNotIn(printed), "the page shows lines that no command prints");
+    }
+
+    /** Its screens have tests of their own; here it is enough that there is something to open. */
+    private boolean opensTheWindow(String arguments) {
+        return Files.isRegularFile(copy.resolve(arguments).resolve("survey.json"));
     }
 
     private Set<String> linesOf(String arguments) {

@@ -3,6 +3,7 @@ package covewalk.report;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import covewalk.words.Words;
 import java.io.IOException;
@@ -36,6 +37,17 @@ class ReportTest {
         Files.writeString(folder.resolve("punch-list.csv"), "an earlier report");
         report.write(Pages.audit(Sample.judgement(), ""), folder);
         assertFalse(Files.readString(folder.resolve("punch-list.csv")).contains("an earlier report"));
+    }
+
+    /** A folder where the PDF is first written stands for whatever may keep it from being made. */
+    @Test
+    void withoutAPdfTheOthersAreWrittenAndAnEarlierPdfIsTakenAway() throws IOException {
+        Files.writeString(folder.resolve("punch-list.pdf"), "an earlier report");
+        Files.createDirectory(folder.resolve(".punch-list.pdf.part"));
+        Report.Written written = report.write(Pages.audit(Sample.judgement(), ""), folder);
+        assertEquals(3, written.files().size());
+        assertTrue(written.noPdf().isPresent());
+        assertFalse(Files.exists(folder.resolve("punch-list.pdf")), "an earlier report beside a new one misleads");
     }
 
     @Test

@@ -59,7 +59,7 @@ public final class Sample {
 
     private static final UvPrime BASE = new CctDuv(2725, 0).toUvPrime();
     private static final double STEP = UvPrime.STEP;
-    private static final Parts SMALL = new Parts(Covariance.isotropic(0.00015), Covariance.ZERO, Covariance.ZERO);
+    private static final Parts SMALL = new Parts(Covariance.isotropic(0.00015), Covariance.ZERO, Covariance.ZERO, Covariance.ZERO);
 
     private final String name;
     private final String setBy;
@@ -198,7 +198,7 @@ public final class Sample {
         }
         return new Stretch(cove.placements().get(placement), "A", fromM, toM, new Stretch.Range(fromM, fromM), stations, List.of(),
                 new Line(middle, colour, SMALL, uPerM, 0, Parts.NONE, Covariance.ZERO),
-                new Noise(Repeatability.declared(SetUp.ASSUMED), Covariance.ZERO, Double.POSITIVE_INFINITY));
+                new Noise(Repeatability.declared(SetUp.ASSUMED), Covariance.ZERO, Noise.Found.NOTHING));
     }
 
     private static Station station(double atM, UvPrime colour, int readings) {

@@ -21,7 +21,7 @@ class JudgeTest {
 
     @Test
     void callsAJointBeyondThatIs() {
-        JudgedJoint joint = twoReels(1, 3.5).judged().joints().get(0);
+        JudgedJoint joint = twoReels(3, 3.5).judged().joints().get(0);
 
         assertEquals(Verdict.BEYOND, joint.verdict());
         assertEquals(3.5, joint.difference().orElseThrow().steps(), 0.4);

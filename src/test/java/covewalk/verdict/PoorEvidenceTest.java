@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Surveys with next to nothing in them, and limits that cannot be. */
 class PoorEvidenceTest {
@@ -51,13 +52,31 @@ class PoorEvidenceTest {
         assertEquals(2, cove.stretches().size());
     }
 
-    /** A file that declares no noise at all is refused; whoever makes a set-up in a program gets a verdict all the same. */
-    @Test
-    void aMeterWithoutNoiseStillGivesAVerdict() {
+    @ParameterizedTest(name = "repeatability {0}")
+    @ValueSource(doubles = {0, -0.0003, Double.NaN, Double.POSITIVE_INFINITY})
+    void aMeterWithoutNoiseCannotBe(double repeatabilityUv) {
         Walk walk = twoReels().add(1, 0, 500, 1).add(7, 4, 500, 1);
-        walk.declaredUv = 0;
+        walk.declaredUv = repeatabilityUv;
 
-        assertEquals(Verdict.BEYOND, joint(walk));
+        assertThrows(IllegalArgumentException.class, walk::survey);
+    }
+
+    /** Nine steps apart at each place: nobody knows what such a meter shows, whatever was declared for it. */
+    @Test
+    void repeatsThatDifferWildlySettleNothing() {
+        Walk walk = twoReels().add(1, 0, 500, 1).add(1, 9, 500, 1).add(1, -9, 500, 1)
+                .add(7, 0, 500, 1).add(7, -4.5, 500, 1).add(7, 4.5, 500, 1);
+
+        assertEquals(Verdict.UNSETTLED, joint(walk));
+    }
+
+    /** Four readings of few digits, all the same: standard uncertainty over a step, limit 2. */
+    @Test
+    void nothingIsWithinALimitThatItsUncertaintyNearlyFills() {
+        Walk walk = twoReels().add(1, 0, 500, 1).add(7, 0, 500, 1);
+        walk.declaredUv = 0.0009;
+
+        assertEquals(Verdict.UNSETTLED, joint(walk));
     }
 
     @ParameterizedTest(name = "limit {0}, error rate {1}")

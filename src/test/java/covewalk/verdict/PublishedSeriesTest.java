@@ -36,7 +36,7 @@ class PublishedSeriesTest {
         Noise noise = walk.judged().stretches().get(0).noise();
 
         assertEquals(Published.value("gum-443-sd"), Math.sqrt(noise.repeatability().covariance().uu() / STEP_SQUARED), 0.002);
-        assertEquals(19, noise.repeatability().degrees());
+        assertEquals(19, noise.repeatability().repeats().count());
     }
 
     /** GUM H.5: ten days of five readings, here ten stations; 100 microvolts a step. */

@@ -24,7 +24,7 @@ class EvidenceWordsTest {
         BELOW_RANGE              | A;3;5.0                     | Set-up A: 3 readings have less than the 5 lx that the meter needs. Their digits may look fine and be wrong.
         WARM_UP_UNKNOWN          | -                           | How long the light had been on was not noted: LED light changes its colour while it warms up.
         SEVERAL_SETUPS           | C1                          | Cove C1 was read with more than one set-up. Only readings of one set-up are compared.
-        NOISIER_THAN_DECLARED    | A;0.55;0.27                 | Set-up A: repeated readings vary by 0.55 steps (of 0.0011 in u'v'), more than the 0.27 stated for the meter.
+        NOISIER_THAN_DECLARED    | A;0.55;0.27                 | Set-up A: repeated readings vary by 0.55 steps (of 0.0011 in u'v'), more than the 0.27 stated for the meter. Verdicts rest on what they show.
         QUIETER_THAN_DECLARED    | A;0.09;0.27                 | Set-up A: repeated readings vary by 0.09 steps (of 0.0011 in u'v'), less than the 0.27 stated for the meter. Lift and replace the meter between readings, or the scatter is flattered.
         """, quoteCharacter = '~')
     void saysWhatWeakensTheEvidence(Note.Kind kind, String details, String sentence) {

@@ -18,9 +18,9 @@ class NumbersTest {
         0,       0 ft 0 in,        the datum
         0.3048,  1 ft 0 in,        a foot
         5,       16 ft 4 3/4 in,   196.85 in; 3/4 is nearer than a whole inch
-        0.00635, 0 ft 1/4 in,      a quarter inch alone
+        0.00635, 0 ft 0 1/4 in,    a quarter inch alone
         0.6090,  2 ft 0 in,        23.98 in carries into the next foot
-        12.5,    41 ft 1/4 in,     492.126 in
+        12.5,    41 ft 0 1/4 in,   492.126 in
         """)
     void writesLengthsAsOnATapeMeasure(double m, String written, String why) {
         assertEquals(written, english.feetInches(m), why);

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import covewalk.colour.StepRule;
 import covewalk.survey.Limits.ErrorPer;
+import covewalk.survey.Placement;
 import covewalk.survey.Purpose;
+import covewalk.survey.Reads;
 import covewalk.survey.Role;
 import covewalk.verdict.Budget;
 import covewalk.verdict.FaultKind;
@@ -70,6 +72,11 @@ class SentencesTest {
             Map.entry("reel.field.", Set.of("maker", "product", "nominalCct", "bin", "lot", "serial", "made", "gtin")),
             Map.entry("state.", Set.of("open", "done", "re-inspected", "accepted")),
             Map.entry("state.label.", Set.of("clause", "responsible", "due", "done", "reinspected", "accepted", "note")),
+            Map.entry("warranty.claim.", Set.of("symptom", "first-noticed", "hours", "surroundings", "controls", "pieces")),
+            Map.entry("warranty.known.", codes(Placement.KnownFrom.values())), Map.entry("warranty.reads.", codes(Reads.values())),
+            Map.entry("missing.", Set.of("lot", "serial", "invoice", "claim", "symptom", "first-noticed", "hours", "surroundings", "controls",
+                    "pieces", "installed", "seen", "meter-serial", "calibration", "minutes", "photo", "neighbour-photo", "seal",
+                    "temperature", "purchase", "sisters", "dimming", "notice")),
             Map.entry("method.", Set.of("1", "2", "3", "4", "5", "6", "7")));
     private static final Map<String, List<String>> AFTER = Map.of("caution.", List.of("", ".source"),
             "priority.", List.of("", ".why"), "rule.per.", List.of("", ".short"));

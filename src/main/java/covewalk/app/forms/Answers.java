@@ -24,20 +24,26 @@ public final class Answers {
     private final Texts texts;
     private String refusal = "";
 
-    Answers(String name, String text, Writing writing, Texts texts) {
+    /** @param name of the line that was typed in */
+    public Answers(String name, String text, Writing writing, Texts texts) {
         this.name = name;
         this.text = text.strip();
         this.writing = writing;
-        this.texts = texts;
+        this.texts = texts.of(Answers.class);
     }
 
     /** Why the line cannot be read; empty where it can. */
-    String refusal() {
+    public String refusal() {
         return refusal;
     }
 
     public boolean isAbout(String line) {
         return name.equals(line);
+    }
+
+    /** As it was typed or scanned. */
+    String text() {
+        return text;
     }
 
     public String text(String line, String before) {

@@ -57,6 +57,11 @@ public final class Form<T> {
     public void on(Part<T> other) {
         part = other;
         show();
+        forget();
+    }
+
+    /** Forgets what was typed and not taken. */
+    public void forget() {
         lines.forEach(FormLine::showAgain);
     }
 
@@ -88,7 +93,7 @@ public final class Form<T> {
         String why = answers.refusal().isEmpty() ? sentences(description.change(survey -> part.put().apply(survey, after)))
                 : answers.refusal();
         if (why.isEmpty()) {
-            line.show(kind.texts(after, writing.get()).getOrDefault(line.ask().name(), ""));
+            show(); // a scanned label may have filled in other lines too
             line.showAgain();
         } else {
             line.refuse(why);

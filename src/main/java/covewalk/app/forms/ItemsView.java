@@ -12,7 +12,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 
 /** A list of things, and below it the form of the one that is chosen. */
@@ -23,7 +23,9 @@ public final class ItemsView<T> extends VBox {
     private final Items<T> items;
     private final Texts texts;
     private final ListView<T> list;
+    private final ReadOnlyStringWrapper whyKept = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
+    private Function<T, String> kept = thing -> "";
 
     /**
      * @param title of one thing, for the list
@@ -46,13 +48,27 @@ public final class ItemsView<T> extends VBox {
         Button out = new Button(remove);
         out.setId(form.name() + "-remove");
         out.setOnAction(event -> say(items.removeChosen()));
-        out.disableProperty().bind(items.chosenProperty().lessThan(0));
+        out.disableProperty().bind(items.chosenProperty().lessThan(0).or(whyKept.isNotEmpty()));
         FormView view = new FormView(form);
         view.visibleProperty().bind(items.chosenProperty().greaterThanOrEqualTo(0));
         view.managedProperty().bind(view.visibleProperty());
-        getChildren().addAll(list, new HBox(out), new Says(form.name() + "-list-trouble", "line-trouble", trouble), view);
+        getChildren().addAll(list, new FlowPane(8, 8, out, new Says(form.name() + "-kept", "small", whyKept)), new Says(form.name() + "-list-trouble", "line-trouble", trouble), view);
+        items.chosenProperty().addListener((property, before, now) -> keep());
+        items.items().addListener((ListChangeListener<T>) change -> keep());
         choose(items.chosenProperty().get());
         fit();
+        keep();
+    }
+
+    /** @param why a thing of the list cannot be taken out; empty where it can */
+    public ItemsView<T> withKept(Function<T, String> why) {
+        kept = why;
+        keep();
+        return this;
+    }
+
+    private void keep() {
+        whyKept.set(items.chosen().map(kept).orElse(items.items().isEmpty() ? "" : texts.get("items.choose")));
     }
 
     /** A button that puts one more in, beside the one that takes out. */
@@ -60,7 +76,7 @@ public final class ItemsView<T> extends VBox {
         Button add = new Button(text);
         add.setId(list.getId().replace("-list", "-add"));
         add.setOnAction(event -> say(items.add(fresh.get())));
-        ((HBox) getChildren().get(1)).getChildren().add(0, add);
+        ((FlowPane) getChildren().get(1)).getChildren().add(0, add);
         return add;
     }
 

@@ -47,7 +47,7 @@ final class LineView extends VBox {
     }
 
     private TextField typed() {
-        TextField field = new TextField();
+        TextField field = new ScanField();
         field.textProperty().bindBidirectional(line.textProperty());
         field.focusedProperty().addListener((property, before, now) -> {
             if (!now) {

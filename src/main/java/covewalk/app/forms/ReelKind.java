@@ -1,9 +1,11 @@
 package covewalk.app.forms;
 
 import covewalk.survey.Reel;
+import covewalk.survey.label.Scanned;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntSupplier;
 
 /** A reel and its label; bin, lot and serial are kept as printed. */
 public final class ReelKind implements Kind<Reel> {
@@ -12,6 +14,13 @@ public final class ReelKind implements Kind<Reel> {
     private static final Bounds STEPS = Bounds.above(0, 100);
     private static final int LEAST_K = 1000;
     private static final int MOST_K = 20_000;
+
+    private final IntSupplier year;
+
+    /** @param year this one: dates on labels have two digits of theirs */
+    public ReelKind(IntSupplier year) {
+        this.year = year;
+    }
 
     @Override
     public List<Ask> asks() {
@@ -30,8 +39,13 @@ public final class ReelKind implements Kind<Reel> {
         return texts;
     }
 
+    /** A label scanned into any of the lines fills in all that it says. */
     @Override
     public Reel read(Answers answers, Reel before) {
+        return Scanned.of(answers.text()).code().map(label -> label.on(before, year.getAsInt())).orElseGet(() -> typed(answers, before));
+    }
+
+    private static Reel typed(Answers answers, Reel before) {
         return new Reel(answers.needed("id", before.id()), answers.text("maker", before.maker()),
                 answers.text("product", before.product()), answers.text("gtin", before.gtin()),
                 answers.whole("nominalCct", before.nominalCct(), LEAST_K, MOST_K), answers.text("bin", before.bin()),

@@ -3,19 +3,15 @@ package covewalk.app.reels;
 import covewalk.app.desk.Desk;
 import covewalk.app.desk.Place;
 import covewalk.app.desk.Screen;
-import covewalk.app.text.Texts;
 import javafx.scene.Parent;
-import javafx.scene.control.Label;
-import javafx.scene.layout.StackPane;
 
-/** The place "reels". */
+/** The place where reels are looked up: their labels, where they lie, and what was measured of them. */
 public final class ReelsScreen implements Screen {
 
-    private final StackPane view = new StackPane();
+    private final ReelsView view;
 
     public ReelsScreen(Desk desk) {
-        Texts texts = desk.texts(ReelsScreen.class);
-        view.getChildren().add(new Label(texts.get("title")));
+        view = new ReelsView(new ReelsModel(desk));
     }
 
     @Override
@@ -26,5 +22,10 @@ public final class ReelsScreen implements Screen {
     @Override
     public Parent view() {
         return view;
+    }
+
+    @Override
+    public void shown() {
+        view.focusFirst();
     }
 }

@@ -3,6 +3,7 @@ package covewalk.app.site;
 import covewalk.app.forms.Description;
 import covewalk.app.forms.Form;
 import covewalk.app.forms.Items;
+import covewalk.app.forms.ReelFinder;
 import covewalk.app.forms.Writing;
 import covewalk.app.text.Texts;
 import covewalk.survey.Cove;
@@ -29,12 +30,12 @@ final class CoveModel {
     private final Items<Feed> feeds;
     private final Form<Feed> feed;
 
-    CoveModel(Description description, Items<Cove> coves, Supplier<Writing> writing, Texts texts) {
+    CoveModel(Description description, Items<Cove> coves, Supplier<Writing> writing, Supplier<ReelFinder> finder, Texts texts) {
         this.description = description;
         this.coves = coves;
         form = new Form<>("cove", new CoveKind(), description, writing, texts);
-        placements = inside("placements", Cove::placements, Cove::withPlacements);
-        placement = new Form<>("placement", new PlacementKind(), description, writing, texts);
+        placements = inside("placements", Cove::placements, Neighbours::giveWay);
+        placement = new Form<>("placement", new PlacementKind(finder), description, writing, texts);
         feeds = inside("feeds", Cove::feeds, Cove::withFeeds);
         feed = new Form<>("feed", new FeedKind(), description, writing, texts);
         placements.chosenProperty().addListener((property, before, now) -> placement.on(placements.part(now.intValue())));

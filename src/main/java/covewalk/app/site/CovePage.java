@@ -30,8 +30,18 @@ final class CovePage extends VBox {
         form = new FormView(model.cove().form());
         lay = new LayView(model.lay(), texts);
         form.setAfterTheLast(lay::focus);
+        form.setAfter("lengthM", this::toTheFirstReel);
         getChildren().addAll(drawing(), taps(), new Says("strip-says", "small", model.touch().saysProperty()), lay,
                 heading("cove.itself"), form, heading("cove.placements"), placements(), heading("cove.feeds"), feeds(), remove());
+    }
+
+    /** Name and length are enough to lay reels; what else there is to say has time. */
+    private boolean toTheFirstReel() {
+        boolean empty = model.cove().placements().items().isEmpty();
+        if (empty) {
+            lay.focus();
+        }
+        return empty;
     }
 
     private PicturePane drawing() {

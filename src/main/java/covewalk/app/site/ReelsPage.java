@@ -15,8 +15,8 @@ final class ReelsPage extends VBox {
         ReelLine lines = new ReelLine(model.texts().words());
         add = new AddReelView(model.addReel(), model.texts());
         ItemsView<Reel> list = new ItemsView<>(model.reels(), model.reel(), lines::of, model.texts().get("reels.none"),
-                model.texts().get("reels.remove"));
-        getChildren().addAll(add, list);
+                model.texts().get("reels.remove")).withKept(model::placed);
+        getChildren().addAll(add, list, new PasteView(model.paste(), model.texts()));
     }
 
     void focusFirst() {

@@ -31,8 +31,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.IntSupplier;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
@@ -62,6 +64,7 @@ final class SiteModel {
     private final LayReel lay;
     private final StripTouch touch;
     private final AddReel addReel;
+    private final PasteReels paste;
     private final Supplier<Settings> settings;
     private final ObservableList<Section> sections = FXCollections.observableArrayList();
     private final ObjectProperty<Section> section = new SimpleObjectProperty<>(Section.of(Section.Topic.VISIT));
@@ -71,6 +74,7 @@ final class SiteModel {
         texts = desk.texts(SiteModel.class);
         settings = desk::settings;
         description = new Description(desk);
+        IntSupplier year = () -> LocalDate.now(desk.clock()).getYear();
         writing = () -> new Writing(texts, desk.settings());
         site = always("site", new SiteKind(), SiteKind.PART);
         visit = always("visit", new VisitKind(), VisitKind.PART);
@@ -79,16 +83,24 @@ final class SiteModel {
         setUps = new Items<>(description, () -> "setups", Survey::setUps, Survey::withSetUps);
         setUp = of(setUps, "setup", new SetUpKind());
         reels = ReelList.of(description);
-        reel = of(reels, "reel", new ReelKind());
+        reel = of(reels, "reel", new ReelKind(year));
         coves = new Items<>(description, () -> "coves", Survey::coves, Survey::withCoves);
-        cove = new CoveModel(description, coves, writing, texts);
-        lay = new LayReel(cove, writing, () -> LocalDate.now(desk.clock()).getYear(), texts);
+        Supplier<ReelFinder> finder = () -> new ReelFinder(description.survey(), year.getAsInt());
+        cove = new CoveModel(description, coves, writing, finder, texts);
+        lay = new LayReel(cove, writing, year, texts);
         touch = new StripTouch(cove, lay, writing, texts);
-        addReel = new AddReel(reels, () -> new ReelFinder(description.survey(), LocalDate.now(desk.clock()).getYear()), texts);
+        addReel = new AddReel(reels, finder, texts);
+        paste = new PasteReels(description, writing, year, texts);
         description.surveyProperty().addListener((property, before, now) -> follow());
         section.addListener((property, before, now) -> turn(now));
+        desk.surveyProperty().addListener((property, before, now) -> turnToAnother());
         follow();
-        setUps.choose(0);
+    }
+
+    /** What was typed for the survey before and not taken does not belong to this one. */
+    private void turnToAnother() {
+        Stream.of(site, visit, claim, limits, setUp, reel, cove.form(), cove.placement(), cove.feed()).forEach(Form::forget);
+        section.set(Section.of(Section.Topic.VISIT));
     }
 
     private <T> Form<T> always(String name, Kind<T> kind, Part<T> part) {
@@ -116,6 +128,9 @@ final class SiteModel {
         if (!now.contains(section.get())) {
             section.set(now.get(0));
         }
+        if (setUps.chosenProperty().get() < 0) {
+            setUps.choose(0); // mostly there is only one
+        }
         trouble.set("");
     }
 
@@ -124,6 +139,17 @@ final class SiteModel {
         if (now != null && now.topic() == Section.Topic.COVE) {
             coves.choose(now.cove());
         }
+    }
+
+    /** Why a reel cannot be taken out; empty where it can. */
+    String placed(Reel one) {
+        return description.survey().coves().stream().filter(there -> there.placements().stream().anyMatch(placement ->
+                placement.reel().equals(one.id()))).findFirst().map(there -> texts.get("reels.placed", there.id())).orElse("");
+    }
+
+    /** Why a set-up cannot be taken out; empty where it can. */
+    String needed(SetUp one) {
+        return setUps.items().size() == 1 ? texts.get("setups.needed", one.id()) : "";
     }
 
     /** What can be described; coves last. */
@@ -239,6 +265,10 @@ final class SiteModel {
 
     AddReel addReel() {
         return addReel;
+    }
+
+    PasteReels paste() {
+        return paste;
     }
 
     /** A set-up with the next letter or number that none has, of which nobody has said anything. */

@@ -5,6 +5,7 @@ import covewalk.app.forms.ItemsView;
 import covewalk.app.forms.Says;
 import covewalk.app.text.Texts;
 import covewalk.survey.SetUp;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -76,9 +77,10 @@ final class SiteView extends BorderPane {
         undo.setId("site-undo");
         undo.disableProperty().bind(model.description().canUndoProperty().not());
         undo.setOnAction(event -> model.undo());
-        Label saved = new Label(texts.get("saved"));
-        saved.getStyleClass().add("small");
+        Says saved = new Says("site-saved", "small", Bindings.createStringBinding(() -> texts.get(
+                model.description().canUndoProperty().get() ? "saved" : "saved.nothing-to-undo"), model.description().canUndoProperty()));
         list.setId("site-choose");
+        list.maxWidthProperty().bind(widthProperty().subtract(2.5 * USUAL_TEXT_PX * model.textPercent() / 100));
         FlowPane row = new FlowPane(16, 6, title, list, undo, saved);
         row.setRowValignment(VPos.CENTER);
         VBox head = new VBox(4, row, new Says("site-trouble", "line-trouble", model.troubleProperty()));
@@ -135,7 +137,7 @@ final class SiteView extends BorderPane {
 
     private Node meter() {
         ItemsView<SetUp> view = new ItemsView<>(model.setUps(), model.setUp(), setUp -> texts.get("setup.line", setUp.id(), setUp.meter()),
-                texts.get("setups.none"), texts.get("setups.remove"));
+                texts.get("setups.none"), texts.get("setups.remove")).withKept(model::needed);
         view.withAdd(texts.get("setups.add"), model::freshSetUp);
         focus = () -> view.lookup("#setup-meter").requestFocus();
         return view;
@@ -169,6 +171,8 @@ final class SiteView extends BorderPane {
         boolean narrow = getWidth() < NARROW_EM * USUAL_TEXT_PX * model.textPercent() / 100;
         list.setVisible(narrow);
         list.setManaged(narrow);
+        setLeft(null); // it must have left one place before it can take the other
+        setCenter(null);
         setLeft(narrow ? null : aside);
         setCenter(narrow && list.isSelected() ? aside : page);
     }

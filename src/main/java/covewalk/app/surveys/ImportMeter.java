@@ -25,13 +25,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.beans.property.BooleanProperty;
-import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
-import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
@@ -45,7 +43,7 @@ final class ImportMeter {
     private final Texts texts;
     private final ImportWords words;
     private final StringProperty file = new SimpleStringProperty("");
-    private final ObjectProperty<String> cove = new SimpleObjectProperty<>("");
+    private final StringProperty cove = new SimpleStringProperty("");
     private final ObservableList<String> coves = FXCollections.observableArrayList();
     /** Held here: whoever listens to it would be forgotten with it. */
     private final ObservableList<String> seen = FXCollections.unmodifiableObservableList(coves);
@@ -82,7 +80,7 @@ final class ImportMeter {
     }
 
     /** The cove of rows that name none; empty where nobody said. */
-    ObjectProperty<String> coveProperty() {
+    StringProperty coveProperty() {
         return cove;
     }
 
@@ -140,7 +138,7 @@ final class ImportMeter {
         } else {
             trouble.set("");
             running.set(true);
-            ImportOptions options = new ImportOptions(named(), Optional.of(cove.get()).filter(id -> !id.isEmpty()), Optional.empty(),
+            ImportOptions options = new ImportOptions(named(), Optional.of(cove.get().strip()).filter(id -> !id.isEmpty()), Optional.empty(),
                     stations.get());
             OpenSurvey open = desk.survey();
             open.onDisk(log -> add(open.folder(), log, there.get(), options), this::told);

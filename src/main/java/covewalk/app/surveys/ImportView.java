@@ -18,6 +18,8 @@ import javafx.stage.FileChooser;
 /** A meter's exported file into the survey that is open. */
 final class ImportView extends VBox {
 
+    private static final int MOST_BUTTONS = 12;
+
     private final ImportMeter model;
     private final Texts texts;
     private final VBox whichCove = new VBox();
@@ -47,8 +49,12 @@ final class ImportView extends VBox {
                 new Says("import-trouble", "line-trouble", model.troubleProperty()));
     }
 
-    /** Some surveys have hundreds: then it is typed into the file, or one cove after the other is imported from its own row. */
+    /** Some surveys have hundreds: then it is typed. */
     private void askCove() {
+        if (model.coves().size() > MOST_BUTTONS) {
+            whichCove.getChildren().setAll(Named.field("import-cove", texts.get("import.cove"), model.coveProperty(), model::start));
+            return;
+        }
         List<String> all = new ArrayList<>(List.of(""));
         all.addAll(model.coves());
         whichCove.getChildren().setAll(new Named(texts.get("import.cove"), new Choices<>("import-cove", texts.get("import.cove"),

@@ -43,6 +43,7 @@ final class Opening {
 
     private void goOn() {
         asked = null;
-        desk.go(then);
+        Place next = then;
+        desk.workers().screen().execute(() -> desk.go(next)); // once all places know the survey
     }
 }

@@ -52,7 +52,9 @@ final class JsonTree {
 
     static Read read(byte[] json) throws IOException {
         try (JsonParser parser = FACTORY.createParser(json)) {
-            return new JsonTree(parser).read();
+            Read read = new JsonTree(parser).read();
+            return read.root().isPresent() || NotUtf8.line(json) == 0 ? read
+                    : new Read(read.root(), read.places(), List.of(Problem.refusal("json.not-utf8").at(FileNames.DESCRIPTION, NotUtf8.line(json), "")));
         }
     }
 

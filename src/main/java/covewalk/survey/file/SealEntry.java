@@ -2,6 +2,8 @@ package covewalk.survey.file;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /**
  * The seal of one report: the files of the survey as they were. It holds no clock time, so the same survey gives the
@@ -29,6 +31,16 @@ record SealEntry(List<SealedFile> files) {
             code.append(letter > 0 && letter % GROUP == 0 ? "-" : "").append(DIGITS.charAt(bits(hash, letter * BITS_A_LETTER)));
         }
         return code.toString();
+    }
+
+    /**
+     * The code that somebody typed from paper: small letters, spaces and hyphens do not matter, and O, I and L, which no
+     * code holds, are taken for the digits they look like. Empty where it is no code.
+     */
+    static Optional<String> codeTyped(String typed) {
+        String letters = typed.toUpperCase(Locale.ROOT).replaceAll("[\\s\\p{Pd}\\p{Zs}]", "").replace('O', '0').replace('I', '1').replace('L', '1');
+        boolean code = letters.length() == LETTERS && letters.chars().allMatch(letter -> DIGITS.indexOf(letter) >= 0);
+        return code ? Optional.of(String.join("-", letters.split("(?<=\\G.{" + GROUP + "})"))) : Optional.empty();
     }
 
     private static int bits(byte[] hash, int from) {

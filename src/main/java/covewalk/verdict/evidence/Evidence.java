@@ -72,6 +72,13 @@ public final class Evidence implements ColourOf {
         return from.isPresent() && to.isPresent() ? spot.uncertainty(to.getAsDouble() - from.getAsDouble()) : Covariance.ZERO;
     }
 
+    /** What it leaves open of the colour of such stations itself: nothing half way through the drift, where none is taken off. */
+    public Covariance leftOpen(Collection<Station> stations) {
+        ReferenceSpot spot = stations.isEmpty() ? null : corrected.get(stations.iterator().next().setUp());
+        OptionalDouble at = spot == null ? OptionalDouble.empty() : meanTime(stations, spot);
+        return at.isPresent() ? spot.uncertainty(at.getAsDouble() - (spot.from() + spot.to()) / 2) : Covariance.ZERO;
+    }
+
     private static OptionalDouble meanTime(Collection<Station> stations, ReferenceSpot spot) {
         return stations.stream().flatMap(station -> station.readings().stream()).flatMap(reading -> time(reading, spot).stream())
                 .mapToDouble(TakenAt::minutes).average();

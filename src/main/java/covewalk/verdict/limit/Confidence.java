@@ -12,6 +12,11 @@ public record Confidence(double beyond, double within) {
     /** Nothing was measured. */
     public static final Confidence NONE = new Confidence(0, 0);
 
+    /** The less sure of two, each way. */
+    public Confidence and(Confidence other) {
+        return new Confidence(Math.min(beyond, other.beyond), Math.min(within, other.within));
+    }
+
     /** The verdict at {@code errorRate}, the share of wrong ones allowed in each direction. */
     public Verdict at(double errorRate) {
         if (beyond >= 1 - errorRate) {

@@ -1,8 +1,6 @@
 package covewalk.verdict.limit;
 
 import covewalk.colour.Covariance;
-import org.apache.commons.math3.distribution.NormalDistribution;
-import org.apache.commons.math3.distribution.TDistribution;
 
 /**
  * Tests a measured difference against a limit, in the plane where one step is a circle of radius 1.
@@ -25,9 +23,9 @@ public final class LimitTest {
     private static final double PLAIN = 1e-7;
 
     /** The smallest standard deviation that is summed with, in steps: digits are finite, so none is truly 0. */
-    private static final double LEAST_SD = 1e-6;
+    static final double LEAST_SD = 1e-6;
 
-    private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
+    private static final double LAST_BELOW_1 = Math.nextDown(1.0);
 
     private LimitTest() {
     }
@@ -69,15 +67,12 @@ public final class LimitTest {
      * @param degrees of freedom of the noise; infinite where it was declared
      */
     public static Confidence widened(Confidence normal, double degrees) {
-        if (degrees > 1e4) {
-            return normal;
-        }
-        TDistribution student = new TDistribution(null, Math.max(1, degrees));
-        return new Confidence(widened(normal.beyond(), student), widened(normal.within(), student));
+        return new Confidence(widened(normal.beyond(), degrees), widened(normal.within(), degrees));
     }
 
-    private static double widened(double normal, TDistribution student) {
-        return normal <= 0 || normal >= 1 ? normal
-                : student.cumulativeProbability(NORMAL.inverseCumulativeProbability(normal));
+    /** A chance that a double cannot tell from 1 counts as the last one that it can: Student's t may tell it well. */
+    private static double widened(double normal, double degrees) {
+        return normal <= 0 || Double.isInfinite(degrees) ? normal
+                : Quantiles.upTo(Quantiles.of(Math.min(normal, LAST_BELOW_1), Double.POSITIVE_INFINITY), degrees);
     }
 }

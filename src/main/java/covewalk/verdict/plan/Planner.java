@@ -22,9 +22,6 @@ import java.util.OptionalDouble;
 /** Draws up the plan: stations for each placement, the fewest that do for both of its joints. */
 final class Planner {
 
-    /** Fewer degrees of freedom are pooled over both directions (as the verdict does). */
-    private static final int ENOUGH_FOR_DIRECTIONS = 8;
-
     private final Judgement judged;
     private final Survey survey;
     private final SetUp setUp;
@@ -51,9 +48,8 @@ final class Planner {
     }
 
     private double degrees(Demand demand) {
-        int degrees = judged.coves().stream().flatMap(cove -> layouts(cove, demand).values().stream())
+        return judged.coves().stream().flatMap(cove -> layouts(cove, demand).values().stream())
                 .mapToInt(layout -> layout.positions().size() - 1).sum();
-        return degrees < ENOUGH_FOR_DIRECTIONS ? 2.0 * degrees : degrees;
     }
 
     private CovePlan cove(CoveJudgement cove, Demand demand) {

@@ -27,7 +27,12 @@ public record Line(double centreM, UvPrime centre, Parts centreParts, double uPe
 
     /** Uncertainty of the colour at a position, without the part that is common to all its readings. */
     public Parts shrinkingAt(double positionM) {
+        return centreParts.plus(slopePartsAt(positionM));
+    }
+
+    /** What of that the slope leaves open, carried on from the centre. */
+    public Parts slopePartsAt(double positionM) {
         double far = positionM - centreM;
-        return centreParts.plus(slopeParts.times(far * far));
+        return slopeParts.times(far * far);
     }
 }

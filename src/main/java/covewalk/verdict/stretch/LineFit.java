@@ -7,6 +7,9 @@ import java.util.List;
 /** Fits one colour, or a straight line, to the stations of a stretch by weighted least squares. */
 final class LineFit {
 
+    /** With one there is nothing to tell a slope by. */
+    private static final int FEWEST_FOR_A_SLOPE = 2;
+
     private final List<Station> stations;
     private final Noise noise;
     private final double[] weights;
@@ -21,6 +24,11 @@ final class LineFit {
             sum += weight;
         }
         this.weightSum = sum;
+    }
+
+    /** Whether there is a line through them. */
+    static boolean slopes(List<Station> stations) {
+        return stations.size() >= FEWEST_FOR_A_SLOPE;
     }
 
     /** One colour for all of them. */
@@ -78,7 +86,7 @@ final class LineFit {
     private Covariance common() {
         Covariance sum = Covariance.ZERO;
         for (Station station : stations) {
-            sum = noise.staysInTheMean(station.digits()) ? sum.plus(station.digits()) : sum;
+            sum = sum.plus(noise.stayingInTheMean(station.digits()));
         }
         return sum.times(1.0 / stations.size());
     }

@@ -19,8 +19,13 @@ final class Partition {
     /**
      * The places where a change may lie, as sure as 95 %, are those that explain less than the best by at most this:
      * the distribution function of the excess is the square of one less exp(-x/2) (from memory, after Siegmund 1988).
+     * A change that stands out just enough to be seen was seen because noise enlarged it, and often beside its place:
+     * there more is allowed (see FAINT).
      */
     private static final double RANGE_95 = -2 * Math.log(1 - Math.sqrt(0.95));
+
+    /** So much more, of a change that explains just what it has to, and less of one that explains more (by simulation). */
+    private static final double FAINT = 1.3;
 
     /**
      * A run of stations.
@@ -96,10 +101,11 @@ final class Partition {
 
     private Run ranged(Run before, Run after) {
         double best = unexplained(before, after, after.from());
+        double most = best + RANGE_95 * (1 + FAINT * penalty / Math.max(penalty, costs.level(before.from(), after.to()) - best));
         int earliest = after.from();
         int latest = after.from();
         for (int start = before.from() + 1; start < after.to(); start++) {
-            if (unexplained(before, after, start) <= best + RANGE_95) {
+            if (unexplained(before, after, start) <= most) {
                 earliest = Math.min(earliest, start);
                 latest = Math.max(latest, start);
             }

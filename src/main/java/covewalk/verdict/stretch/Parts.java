@@ -8,21 +8,29 @@ import covewalk.colour.Covariance;
  * @param repeatability what reading again at one place varies by
  * @param scatter what places on one stretch vary by, in excess of that
  * @param digits what the digits typed leave open, where it averages out and the repeatability does not hold it already
+ * @param found all of them together as the readings themselves show them, with nothing declared: told beside the
+ *     others and not added to them; zero where the readings show nothing
  */
-public record Parts(Covariance repeatability, Covariance scatter, Covariance digits) {
+public record Parts(Covariance repeatability, Covariance scatter, Covariance digits, Covariance found) {
 
-    public static final Parts NONE = new Parts(Covariance.ZERO, Covariance.ZERO, Covariance.ZERO);
+    public static final Parts NONE = new Parts(Covariance.ZERO, Covariance.ZERO, Covariance.ZERO, Covariance.ZERO);
 
     public Parts plus(Parts other) {
         return new Parts(repeatability.plus(other.repeatability), scatter.plus(other.scatter),
-                digits.plus(other.digits));
+                digits.plus(other.digits), found.plus(other.found));
     }
 
     public Parts times(double factor) {
-        return new Parts(repeatability.times(factor), scatter.times(factor), digits.times(factor));
+        return new Parts(repeatability.times(factor), scatter.times(factor), digits.times(factor),
+                found.times(factor));
     }
 
     public Covariance sum() {
-        return repeatability.plus(scatter).plus(digits);
+        return stated().plus(scatter);
+    }
+
+    /** What reading at one place leaves open: all of it, were the strip of one colour. */
+    public Covariance stated() {
+        return repeatability.plus(digits);
     }
 }

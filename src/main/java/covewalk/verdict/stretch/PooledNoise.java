@@ -16,12 +16,6 @@ final class PooledNoise {
     /** Degrees of freedom under which an estimate says too little to be used. */
     private static final int FEWEST = 2;
 
-    /**
-     * Degrees of freedom from which the directions of the scatter are known; before, it is taken to be everywhere as
-     * large as where it is largest.
-     */
-    private static final int ENOUGH_FOR_DIRECTIONS = 8;
-
     /** The share of equal stretches that stand alone by chance. */
     private static final double STANDS_ALONE = 0.001;
 
@@ -48,14 +42,10 @@ final class PooledNoise {
     Noise of(Stretch stretch) {
         Residuals used = alone.contains(stretch) ? Residuals.of(stretch) : pool;
         if (used.degrees() < FEWEST) {
-            return new Noise(repeatability, Covariance.ZERO, Double.POSITIVE_INFINITY);
+            return new Noise(repeatability, Covariance.ZERO, repeatability.found());
         }
-        Covariance expected = used.expected(repeatability);
-        if (used.degrees() < ENOUGH_FOR_DIRECTIONS) {
-            double larger = used.covariance().eigen().larger();
-            return new Noise(repeatability, Excess.over(Covariance.isotropic(larger), expected), used.degrees());
-        }
-        return new Noise(repeatability, Excess.over(used.covariance(), expected), used.degrees());
+        return new Noise(repeatability, Excess.over(used.covariance(), used.expected(repeatability)),
+                new Noise.Found(used.covariance(), used.shares() / used.stations(), used.degrees()));
     }
 
     private static boolean scattersMore(Residuals own, Residuals all) {

@@ -57,11 +57,11 @@ final class RoughNoise {
     private Noise noise(Repeatability repeatability) {
         int n = differences.size();
         if (n < FEWEST) {
-            return new Noise(repeatability, USUAL, Double.POSITIVE_INFINITY);
+            return new Noise(repeatability, USUAL, Noise.Found.NOTHING);
         }
         Covariance excess = Excess.over(found(), expected.times(1.0 / n)).times(0.5);
-        return new Noise(repeatability, excess, excess.uu() + excess.vv() > 0 ? WORTH_OF_A_MEDIAN * n
-                : Double.POSITIVE_INFINITY);
+        return new Noise(repeatability, excess, excess.uu() + excess.vv() > 0
+                ? new Noise.Found(Covariance.ZERO, 1, WORTH_OF_A_MEDIAN * n) : Noise.Found.NOTHING);
     }
 
     /** Variances from medians; the covariance from those of the sum and the difference, which it sets apart. */

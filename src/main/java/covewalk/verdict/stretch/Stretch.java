@@ -45,6 +45,12 @@ public record Stretch(Placement placement, String setUp, double fromM, double to
         return stations.stream().mapToInt(Station::round).max().orElse(1);
     }
 
+    /** How its ends are judged. From one station no slope can be told: there it is taken to be of one colour. */
+    public Ending ending() {
+        return line.drifts() || !LineFit.slopes(stations) ? Ending.of(line)
+                : Ending.between(new LineFit(stations, noise).sloping(), noise.degrees());
+    }
+
     Stretch fittedBy(Noise better) {
         LineFit fit = new LineFit(stations, better);
         return new Stretch(placement, setUp, fromM, toM, begins, stations, aside, line.drifts() ? fit.sloping() : fit.level(),

@@ -25,7 +25,7 @@ public final class Stretches {
     /** The stretches of one cove, along it. */
     public List<Stretch> of(List<PlacementRow> cove) {
         int stations = cove.stream().mapToInt(row -> row.stations().size()).sum();
-        double each = FALSE_ALARMS_PER_COVE / Math.max(1, 2 * stations); // lone stations and changes, place by place
+        FalseAlarms each = FalseAlarms.of(FALSE_ALARMS_PER_COVE, stations, cove.size(), rough.degrees());
         List<Stretch> stretches = new ArrayList<>();
         for (PlacementRow row : cove) {
             if (!row.stations().isEmpty()) {
@@ -35,10 +35,10 @@ public final class Stretches {
         return stretches;
     }
 
-    private List<Stretch> ofPlacement(PlacementRow row, double falseAlarms) {
+    private List<Stretch> ofPlacement(PlacementRow row, FalseAlarms each) {
         List<Station> counting = new ArrayList<>(row.stations());
-        List<Station> lone = new LoneStations(rough, falseAlarms).takeFrom(counting);
-        double penalty = Significance.exceededIn(falseAlarms, rough.degrees());
+        List<Station> lone = new LoneStations(rough, each.loneStation()).takeFrom(counting);
+        double penalty = Significance.exceededIn(each.change(), rough.degrees());
         List<Partition.Run> runs = new Partition(counting, rough, penalty).best();
         List<Stretch> stretches = new ArrayList<>();
         for (int i = 0; i < runs.size(); i++) {

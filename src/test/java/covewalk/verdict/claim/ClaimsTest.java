@@ -147,10 +147,10 @@ class ClaimsTest {
 
     /** Its own noise is small beside the meter's: a tenth of a step. */
     private static Stretch stretch(UvPrime colour) {
-        Parts parts = new Parts(Covariance.isotropic(0.0001), Covariance.ZERO, Covariance.ZERO);
+        Parts parts = new Parts(Covariance.isotropic(0.0001), Covariance.ZERO, Covariance.ZERO, Covariance.ZERO);
         Placement placement = new Placement("R1", 0, 5, Placement.KnownFrom.SEEN, "");
         return new Stretch(placement, "A", 0, 5, new Stretch.Range(0, 0), List.of(), List.of(),
                 new Line(2.5, colour, parts, 0, 0, Parts.NONE, Covariance.ZERO),
-                new Noise(Repeatability.declared(SetUp.ASSUMED), Covariance.ZERO, Double.POSITIVE_INFINITY));
+                new Noise(Repeatability.declared(SetUp.ASSUMED), Covariance.ZERO, Noise.Found.NOTHING));
     }
 }

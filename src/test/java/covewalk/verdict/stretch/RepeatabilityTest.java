@@ -53,8 +53,8 @@ class RepeatabilityTest {
     void poolsRepeatsAsTheGuideDoesWithinDays() {
         Repeatability found = pooled(POOLED * 1e-6);
 
-        assertEquals(POOLED * 1e-6, found.measuredUv(), 0.5e-6);
-        assertEquals(40, found.repeats());
+        assertEquals(POOLED * 1e-6, found.repeats().uv(), 0.5e-6);
+        assertEquals(40, found.repeats().count());
         assertEquals(Repeatability.Against.AS_DECLARED, found.against());
     }
 

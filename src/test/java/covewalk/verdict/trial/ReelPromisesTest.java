@@ -42,7 +42,7 @@ class ReelPromisesTest {
 
     @Tag("long")
     @ParameterizedTest(name = "a change of {0} steps")
-    @ValueSource(doubles = {1.5, 2, 3, 5})
+    @ValueSource(doubles = {1, 1.5, 2, 3, 5})
     void placesAChangeWhereItIsInManyTrials(double steps) {
         assertRangeHolds(ReelTrials.change(steps, LONG));
     }

@@ -67,9 +67,7 @@ final class VerdictTables {
 
     String settling() {
         List<String> rows = new ArrayList<>();
-        List<JointCase> all = new ArrayList<>(RoundTrials.differencesThatAskForMore());
-        all.addAll(RoundTrials.askedForTooFew());
-        for (JointCase joint : all) {
+        for (JointCase joint : RoundTrials.differencesThatAskForMore()) {
             RoundTrials.Asked asked = RoundTrials.asAskedFor(joint, trials);
             rows.add(asked.name() + " | " + asked.asked() + " | " + percent(asked.settled()));
         }

@@ -1,0 +1,35 @@
+package covewalk.report;
+
+import covewalk.survey.Reel;
+import covewalk.survey.ReelsById;
+import covewalk.verdict.CoveJudgement;
+import covewalk.verdict.JudgedJoint;
+import covewalk.verdict.Judgement;
+import covewalk.verdict.limit.Verdict;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Which of the reels beside one it is best compared with: the one that fits its other neighbours best. */
+final class Neighbour {
+
+    private Neighbour() {
+    }
+
+    /** Of those beside it, the one with the fewest joints beyond the limit, the first along the coves among such; empty where it hangs alone. */
+    static Optional<Reel> toCompare(Judgement judgement, Reel reel) {
+        List<String> beside = new ArrayList<>();
+        for (CoveJudgement cove : judgement.coves()) {
+            cove.joints().stream().filter(joint -> joint.reels().contains(reel.id())).flatMap(joint -> joint.reels().stream())
+                    .filter(other -> !other.equals(reel.id()) && !beside.contains(other)).forEach(beside::add);
+        }
+        ReelsById reels = new ReelsById(judgement.survey());
+        return beside.stream().min(Comparator.comparingLong(other -> beyond(judgement, other))).flatMap(reels::find);
+    }
+
+    private static long beyond(Judgement judgement, String reel) {
+        return judgement.coves().stream().flatMap(cove -> cove.joints().stream()).filter(joint -> joint.reels().contains(reel))
+                .map(JudgedJoint::verdict).filter(verdict -> verdict == Verdict.BEYOND).count();
+    }
+}

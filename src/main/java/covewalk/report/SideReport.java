@@ -1,0 +1,125 @@
+package covewalk.report;
+
+import covewalk.survey.Reel;
+import covewalk.survey.file.Photo;
+import covewalk.survey.file.Photos;
+import covewalk.words.Words;
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.WriterOutput;
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/** Writes the pages for one reader beside the punch list: for who settles a dispute, and for who decides on a claim. */
+public final class SideReport {
+
+    private static final int LONGEST_NAME = 60;
+
+    private final Words words;
+    private final PageStyle style;
+    private final TemplateEngine pages = TemplateEngine.createPrecompiled(null, ContentType.Html, null, "covewalk.report");
+
+    public SideReport(Words words, PageStyle style) {
+        this.words = words;
+        this.style = style;
+    }
+
+    /** Writes {@code specifier.html} and {@code .pdf}: each joint in dispute on a page of its own. */
+    public Report.Written forSpecifier(Audit audit, Path outDir) throws IOException {
+        return write(new SpecifierPage(words, style).of(audit), "specifier", outDir);
+    }
+
+    /**
+     * Writes the dossier of a reel, {@code warranty-REEL.html} and {@code .pdf}.
+     *
+     * @param survey the survey's folder, whose photos of the reel and of what it is compared with are shown
+     */
+    public Report.Written forWarranty(Audit audit, Reel reel, Path survey, Path outDir) throws IOException {
+        List<Photo> photos = new ArrayList<>(Photos.of(survey, reel.id()));
+        Optional<Reel> neighbour = Neighbour.toCompare(audit.judgement(), reel);
+        if (neighbour.isPresent()) {
+            photos.addAll(Photos.of(survey, neighbour.get().id()));
+        }
+        return write(new WarrantyPage(words, style).of(audit, reel, photos), "warranty-" + fileName(reel.id()), outDir);
+    }
+
+    /** An id as a part of a file's name: what some system does not take becomes a low line, and then a number tells it from others. */
+    static String fileName(String id) {
+        String safe = id.replaceAll("[^A-Za-z0-9._-]", "_");
+        if (safe.equals(id) && id.length() <= LONGEST_NAME && !id.isEmpty()) {
+            return id;
+        }
+        String number = UUID.nameUUIDFromBytes(id.getBytes(StandardCharsets.UTF_8)).toString().substring(0, 8);
+        return safe.substring(0, Math.min(LONGEST_NAME, safe.length())) + "-" + number;
+    }
+
+    private Report.Written write(SidePage page, String name, Path outDir) throws IOException {
+        Files.createDirectories(outDir);
+        List<Path> written = new ArrayList<>();
+        written.add(replace(outDir.resolve(name + ".html"), out -> out.write(html(page, page.head().css()).getBytes(StandardCharsets.UTF_8))));
+        Path pdf = outDir.resolve(name + ".pdf");
+        try {
+            written.add(replace(pdf, out -> pdf(page, out)));
+            return new Report.Written(written, Optional.empty());
+        } catch (IOException | RuntimeException | LinkageError | OutOfMemoryError noPdf) { // the page is worth having alone
+            Files.deleteIfExists(pdf);
+            return new Report.Written(written, Optional.of(noPdf));
+        }
+    }
+
+    private interface Part {
+        void writeTo(OutputStream out) throws IOException;
+    }
+
+    private static Path replace(Path file, Part part) throws IOException {
+        Path half = file.resolveSibling("." + file.getFileName() + ".part");
+        try {
+            try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(half))) {
+                part.writeTo(out);
+            }
+            return Files.move(half, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(half);
+        }
+    }
+
+    /** @param headCss with which a browser prints the running head */
+    String html(SidePage page, String headCss) throws IOException {
+        String css = "@page { size: " + style.paper().code() + "; }\n" + sheet("punch-list.css") + sheet("side.css") + headCss;
+        StringWriter html = new StringWriter();
+        try (LegibleWriter legible = new LegibleWriter(html)) {
+            pages.render("side.jte", Map.of("page", page, "css", css), new WriterOutput(legible));
+        }
+        return html.toString();
+    }
+
+    private void pdf(SidePage page, OutputStream out) throws IOException {
+        PdfFonts fonts = new PdfFonts();
+        PdfPart part = PdfPart.of(html(page, ""), fonts, true);
+        try (PDDocument document = part.document()) {
+            new PdfHeads(document, fonts.regularIn(document), page.head()).write();
+            PdfOutline.write(document, part.headings());
+            PdfIdentity.write(document, page.name() + ": " + page.title(), page.language(), page.head().seal(), true);
+            document.save(out);
+        }
+    }
+
+    private static String sheet(String name) throws IOException {
+        try (InputStream in = SideReport.class.getResourceAsStream(name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+}
