@@ -105,7 +105,8 @@ public final class Strip {
                 placement.reel(), words.numbers().metres(placement.fromM()), words.numbers().metres(placement.toM()))));
         int fits = (int) (width / 1.8);
         if (fits >= 2) {
-            text(x + width / 2, rows.reelsY() + rows.reelsHeight() - 1.5, 3, Anchor.MIDDLE, Shortened.of(placement.reel(), fits), Ink.STRONG);
+            text(x + width / 2, rows.reelsY() + rows.reelsHeight() - 1.5, 3, Anchor.MIDDLE, Shortened.of(placement.reel(), fits),
+                    Ink.STRONG);
         }
     }
 

@@ -75,10 +75,12 @@ final class CardWords {
 
     private List<String> where(Finding finding, List<Reel> reels) {
         Cove cove = finding.cove().cove();
-        String named = cove.place().isBlank() ? words.text("item.cove.unnamed", cove.id()) : words.text("item.cove", cove.id(), cove.place());
+        String named = cove.place().isBlank() ? words.text("item.cove.unnamed", cove.id())
+                : words.text("item.cove", cove.id(), cove.place());
+        String datum = cove.datum().isBlank() ? words.text("place.no-datum") : cove.datum();
         String range = finding.spreads() || finding.toM() - finding.fromM() < 0.005 ? ""
                 : texts.get("range", findings.lengths().both(finding.fromM()), findings.lengths().both(finding.toM()));
-        return Stream.of(named, findings.placeInOther(finding), texts.get("datum", cove.datum().isBlank() ? words.text("place.no-datum") : cove.datum()), range,
+        return Stream.of(named, findings.placeInOther(finding), texts.get("datum", datum), range,
                 punch.height(cove), item(finding, reels).map(punch::feed).orElse("")).filter(text -> !text.isEmpty()).toList();
     }
 
@@ -90,7 +92,8 @@ final class CardWords {
         List<Line> lines = new ArrayList<>();
         finding.difference().ifPresent(difference -> {
             add(lines, "difference", findings.measured(difference));
-            add(lines, "limit", words.text("item.limit.steps", numbers.plain(finding.limitSteps(), 2)) + ", " + new RuleWords(words).setBy(limits));
+            add(lines, "limit", words.text("item.limit.steps", numbers.plain(finding.limitSteps(), 2)) + ", "
+                    + new RuleWords(words).setBy(limits));
             add(lines, "confidence", words.text("item.confidence", numbers.confidence(finding.confidence().beyond()),
                     numbers.confidence(finding.confidence().within())));
             colour(difference, lines);
@@ -104,7 +107,8 @@ final class CardWords {
             lines.add(new Line(texts.get("numbers.cct"), texts.get("numbers.cct.both", signed(difference.deltaCctK().getAsDouble(), 0),
                     signed(difference.deltaDuv().getAsDouble(), 4))));
         }
-        add(lines, "lux", difference.luxRatio().isEmpty() ? words.text("item.no-lux") : numbers.fixed(difference.luxRatio().getAsDouble(), 2));
+        add(lines, "lux", difference.luxRatio().isEmpty() ? words.text("item.no-lux")
+                : numbers.fixed(difference.luxRatio().getAsDouble(), 2));
     }
 
     private String signed(double value, int decimals) {
@@ -150,6 +154,7 @@ final class CardWords {
         return item(finding, reels).stream().flatMap(item -> Stream.of(Caution.Group.HEIGHT, Caution.Group.ELECTRICAL, Caution.Group.LIGHT)
                 .filter(group -> group != Caution.Group.HEIGHT || item.atHeight())
                 .filter(group -> group != Caution.Group.ELECTRICAL || item.touchesWiring()))
-                .map(group -> new Card.Cautions(cautions.group(group), cautions.of(group).stream().map(cautions::sentence).toList())).toList();
+                .map(group -> new Card.Cautions(cautions.group(group), cautions.of(group).stream().map(cautions::sentence).toList()))
+                .toList();
     }
 }

@@ -7,6 +7,7 @@ import covewalk.app.text.Texts;
 import covewalk.plot.VerdictMark;
 import covewalk.verdict.limit.Verdict;
 import covewalk.words.Words;
+import java.util.function.Supplier;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -22,7 +23,7 @@ final class FaultCell extends ListCell<Finding> {
     private static final double MARK_PIXELS_PER_MM = 3.6;
 
     private final Words words;
-    private final FindingWords findings;
+    private final Supplier<FindingWords> inWords;
     private final PicturePane mark = new PicturePane(MARK_PIXELS_PER_MM);
     private final Label verdict = new Label();
     private final Label place = new Label();
@@ -30,9 +31,9 @@ final class FaultCell extends ListCell<Finding> {
     private final Label steps = new Label();
     private final HBox row;
 
-    FaultCell(Texts texts, FindingWords findings) {
+    FaultCell(Texts texts, Supplier<FindingWords> inWords) {
         this.words = texts.words();
-        this.findings = findings;
+        this.inWords = inWords;
         getStyleClass().add("fault");
         mark.setMinWidth(9 * MARK_PIXELS_PER_MM);
         verdict.getStyleClass().add("fault-verdict");
@@ -56,6 +57,7 @@ final class FaultCell extends ListCell<Finding> {
         super.updateItem(finding, empty);
         setGraphic(empty || finding == null ? null : row);
         if (!empty && finding != null) {
+            FindingWords findings = inWords.get();
             pseudoClassStateChanged(BEYOND, finding.verdict() == Verdict.BEYOND);
             mark.show(VerdictMark.of(finding.verdict(), finding.difference()).picture(words));
             verdict.setText(words.verdict(finding.verdict()));

@@ -3,6 +3,7 @@ package covewalk.app.faults;
 import covewalk.app.strip.Finding;
 import covewalk.app.strip.FindingWords;
 import covewalk.app.text.Texts;
+import java.util.function.Supplier;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.layout.Priority;
@@ -15,12 +16,13 @@ final class FaultList extends VBox {
     private final ListView<Finding> list = new ListView<>();
     private boolean following;
 
-    FaultList(Texts texts, boolean feet, FaultsModel model) {
+    /** @param words in the unit that is chosen when they are asked for */
+    FaultList(Texts texts, Supplier<FindingWords> words, FaultsModel model) {
         this.model = model;
         list.setId("faults-list");
         list.setAccessibleText(texts.get("list"));
-        FindingWords findings = new FindingWords(texts, feet);
-        list.setCellFactory(view -> new FaultCell(texts, findings));
+        list.setCellFactory(view -> new FaultCell(texts, words));
+        sceneProperty().addListener((property, before, now) -> list.refresh()); // another unit may have been chosen meanwhile
         Label empty = new Label(texts.get("list.empty"));
         empty.setWrapText(true);
         list.setPlaceholder(empty);

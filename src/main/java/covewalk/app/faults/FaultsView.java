@@ -3,6 +3,7 @@ package covewalk.app.faults;
 import covewalk.app.desk.Desk;
 import covewalk.app.strip.DiagramsView;
 import covewalk.app.strip.Finding;
+import covewalk.app.strip.FindingWords;
 import covewalk.app.strip.StripView;
 import covewalk.app.text.Texts;
 import covewalk.verdict.Judgement;
@@ -59,7 +60,7 @@ final class FaultsView extends ScrollPane {
         showDiagrams.setId("faults-diagrams");
         showDiagrams.setOnAction(event -> arrange());
         diagrams = new DiagramsView(desk);
-        list = new FaultList(texts, desk.settings().feet(), model);
+        list = new FaultList(texts, () -> new FindingWords(texts, desk.settings().feet()), model);
         card.setId("fault-card");
         card.setFitToWidth(true);
         card.setMinWidth(0);

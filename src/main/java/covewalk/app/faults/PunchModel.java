@@ -112,7 +112,8 @@ final class PunchModel {
         if (now.list().isEmpty()) {
             status.set(inWords(now.problems()));
         }
-        show(finding == null ? null : now.list().flatMap(list -> list.items().stream().filter(standsFor(finding)).findFirst()).orElse(null));
+        show(finding == null ? null
+                : now.list().flatMap(list -> list.items().stream().filter(standsFor(finding)).findFirst()).orElse(null));
     }
 
     private static Predicate<PunchItem> standsFor(Finding finding) {

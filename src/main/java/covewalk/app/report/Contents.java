@@ -31,7 +31,8 @@ record Contents(Map<Verdict, Long> counts, List<String> notWalked, List<String> 
         Judgement judgement = audit.judgement();
         Map<Verdict, Long> counts = new LinkedHashMap<>();
         ORDER.forEach(verdict -> counts.put(verdict, judgement.count(verdict)));
-        List<String> notWalked = judgement.coves().stream().filter(cove -> cove.stations().isEmpty()).map(cove -> cove.cove().id()).toList();
+        List<String> notWalked = judgement.coves().stream().filter(cove -> cove.stations().isEmpty())
+                .map(cove -> cove.cove().id()).toList();
         List<String> weak = new ArrayList<>(new NoteWords(words).sentences(judgement.notes()));
         WarningWords warnings = new WarningWords(words, audit);
         weak.addAll(warnings.general());

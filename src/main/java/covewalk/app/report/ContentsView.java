@@ -38,8 +38,8 @@ final class ContentsView extends VBox {
         getChildren().add(counts(contents));
         missing(contents.notWalked());
         getChildren().add(wrapped(texts.get("signs"), "part-heading"));
-        getChildren().add(wrapped(contents.inspector().map(name -> texts.get("signs.inspector", name)).orElseGet(() -> texts.get("signs.nobody")),
-                "report-line"));
+        getChildren().add(wrapped(contents.inspector().map(name -> texts.get("signs.inspector", name))
+                .orElseGet(() -> texts.get("signs.nobody")), "report-line"));
         getChildren().add(wrapped(texts.get("signs.limit", contents.setBy()), "report-line"));
         getChildren().add(wrapped(texts.get("signs.by-hand"), "report-line"));
         getChildren().add(to(Place.SITE, "signs.change", "report-to-site"));

@@ -8,7 +8,7 @@ import covewalk.words.Language;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -30,6 +30,9 @@ import javafx.stage.DirectoryChooser;
 
 /** How and where the report is written, and what was written. */
 final class WritingView extends VBox {
+
+    /** What is signed comes first. */
+    private static final List<String> KINDS = List.of("pdf", "html", "csv", "json");
 
     private final Desk desk;
     private final ReportModel model;
@@ -158,7 +161,8 @@ final class WritingView extends VBox {
         Label head = new Label(texts.get("written"));
         head.getStyleClass().add("part-heading");
         issued.getChildren().add(head);
-        report.files().forEach(file -> issued.getChildren().add(file(file)));
+        report.files().stream().sorted(Comparator.comparingInt(file -> KINDS.indexOf(end(file))))
+                .forEach(file -> issued.getChildren().add(file(file)));
         report.toKnow().forEach(sentence -> issued.getChildren().add(wrapped(sentence)));
         if (!report.seal().isEmpty()) {
             TextField seal = new TextField(report.seal());
@@ -176,16 +180,20 @@ final class WritingView extends VBox {
         open.setId("report-open-" + name.toLowerCase(Locale.ROOT).replace('.', '-'));
         open.setAccessibleText(texts.get("open.file", name));
         open.setOnAction(event -> desk.showFile(file));
-        Label label = new Label(name + kind(name));
+        Label label = new Label(name + kind(file));
         label.setMinWidth(0);
         HBox row = new HBox(12, open, label);
         row.setAlignment(Pos.CENTER_LEFT);
         return row;
     }
 
-    private String kind(String name) {
-        return Arrays.stream(new String[] {"pdf", "html", "csv", "json"}).filter(end -> name.endsWith("." + end)).findFirst()
-                .map(end -> ", " + texts.get("file." + end)).orElse("");
+    private String kind(Path file) {
+        return KINDS.contains(end(file)) ? ", " + texts.get("file." + end(file)) : "";
+    }
+
+    private static String end(Path file) {
+        String name = String.valueOf(file.getFileName());
+        return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
     }
 
     private static Label wrapped(String text) {
