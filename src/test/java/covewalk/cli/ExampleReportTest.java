@@ -25,7 +25,7 @@ class ExampleReportTest {
             + " java -jar target/covewalk.jar report survey-demo/reading-rooms --out docs/report";
 
     @TempDir
-    Path made;
+    static Path made;
 
     /** Of a copy: a report may add to a survey's folder. */
     @BeforeAll

@@ -90,7 +90,7 @@ class PunchCommandTest {
         Run run = FrontDoor.run("punch", even.toString());
         assertEquals(0, run.code());
         assertTrue(run.out().contains("1  C1 at 4.00 m  joint  R1 | R2  no longer found  done"), run.out());
-        assertTrue(run.out().contains("Now: 0.00 steps, standard uncertainty"), run.out());
+        assertTrue(run.out().contains("Now: 0.04 steps, standard uncertainty"), run.out());
         assertTrue(run.out().contains("within (limit 2)."), run.out());
         assertEquals("", run.err());
         assertFalse(log.isEmpty());

@@ -14,7 +14,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.ToIntFunction;
 
 /**
  * Knows the way: which station comes next in a cove, and which cove after it. The stations are those planned for the cove
@@ -119,8 +118,8 @@ final class Guide {
         routes.put(more.cove().id(), Route.more(more, readIn(more.cove()), backwards));
     }
 
-    private ToIntFunction<Double> readIn(Cove cove) {
-        return at -> walked.countNear(cove.id(), at, setUp);
+    private List<Double> readIn(Cove cove) {
+        return walked.walk(cove.id(), setUp).map(reading -> reading.positionM().value()).toList();
     }
 
     Optional<Aim> first(Cove cove) {

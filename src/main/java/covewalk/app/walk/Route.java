@@ -5,13 +5,15 @@ import covewalk.verdict.plan.CovePlan;
 import covewalk.verdict.plan.Stop;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.ToIntFunction;
+import java.util.stream.Stream;
 
-/** The stations of one cove in the order of walking, and how often each is read. */
+/** The stations of one cove in the order of walking, and how often each is read; {@code read} is where readings were taken, m. */
 final class Route {
 
     /** Between stations where no plan helps, m (common practice, no source: 0.5 to 1 m). */
@@ -45,9 +47,11 @@ final class Route {
     }
 
     /** What is still to be read by a plan that knows of the readings there are. */
-    static Route more(CovePlan plan, ToIntFunction<Double> readThere, boolean backwards) {
-        return new Route(planned(Optional.of(plan)).stream()
-                .map(place -> new Place(place.positionM(), place.readings() + readThere.applyAsInt(place.positionM()))).toList(), backwards);
+    static Route more(CovePlan plan, List<Double> read, boolean backwards) {
+        Route left = new Route(planned(Optional.of(plan)), backwards);
+        Map<Place, Integer> there = left.counts(read);
+        return new Route(left.places.stream()
+                .map(place -> new Place(place.positionM(), place.readings() + there.getOrDefault(place, 0))).toList(), backwards);
     }
 
     private static List<Place> planned(Optional<CovePlan> plan) {
@@ -80,14 +84,29 @@ final class Route {
     }
 
     /** The first station from the start on that still lacks readings and was not skipped. */
-    Optional<Place> firstOpen(ToIntFunction<Double> readThere) {
-        return places.stream().filter(place -> isOpen(place, readThere)).findFirst();
+    Optional<Place> firstOpen(List<Double> read) {
+        return open(read).findFirst();
     }
 
     /** The next one behind a position that lacks readings; where none is left there, the first that does. */
-    Optional<Place> nextOpen(double positionM, ToIntFunction<Double> readThere) {
-        return places.stream().filter(place -> isBehind(place, positionM) && isOpen(place, readThere)).findFirst()
-                .or(() -> firstOpen(readThere));
+    Optional<Place> nextOpen(double positionM, List<Double> read) {
+        return open(read).filter(place -> isBehind(place, positionM)).findFirst().or(() -> firstOpen(read));
+    }
+
+    private Stream<Place> open(List<Double> read) {
+        Map<Place, Integer> there = counts(read);
+        return places.stream().filter(place -> !skipped.contains(place) && place.readings() > there.getOrDefault(place, 0));
+    }
+
+    /** How many readings each station has: a reading belongs to the nearest one, where that is near enough. */
+    private Map<Place, Integer> counts(List<Double> read) {
+        Map<Place, Integer> counts = new HashMap<>();
+        for (double positionM : read) {
+            places.stream().min(Comparator.comparingDouble(place -> Math.abs(place.positionM() - positionM)))
+                    .filter(place -> Math.abs(place.positionM() - positionM) <= Walked.SAME_PLACE_M)
+                    .ifPresent(place -> counts.merge(place, 1, Integer::sum));
+        }
+        return counts;
     }
 
     /** The station just before a position, read or not. */
@@ -100,12 +119,9 @@ final class Route {
         return backwards ? place.positionM() < positionM - SAME_M : place.positionM() > positionM + SAME_M;
     }
 
-    private boolean isOpen(Place place, ToIntFunction<Double> readThere) {
-        return !skipped.contains(place) && left(place, readThere) > 0;
-    }
-
-    int left(Place place, ToIntFunction<Double> readThere) {
-        return place.readings() - readThere.applyAsInt(place.positionM());
+    /** How many readings a station still lacks, 0 or less where it has them. */
+    int left(Place place, List<Double> read) {
+        return place.readings() - counts(read).getOrDefault(place, 0);
     }
 
     /** Not proposed again on this walk. */
@@ -114,7 +130,8 @@ final class Route {
     }
 
     /** How many of those have no reading at all. */
-    int skipped(ToIntFunction<Double> readThere) {
-        return (int) skipped.stream().filter(place -> readThere.applyAsInt(place.positionM()) == 0).count();
+    int skipped(List<Double> read) {
+        Map<Place, Integer> there = counts(read);
+        return (int) skipped.stream().filter(place -> !there.containsKey(place)).count();
     }
 }

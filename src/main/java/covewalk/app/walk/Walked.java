@@ -57,10 +57,6 @@ final class Walked {
                 .map(reading -> station(cove, reading.positionM().value(), setUp)).orElse(List.of());
     }
 
-    int countNear(String cove, double positionM, String setUp) {
-        return (int) walk(cove, setUp).filter(reading -> Math.abs(reading.positionM().value() - positionM) <= SAME_PLACE_M).count();
-    }
-
     long stations(String cove) {
         return byCove.getOrDefault(cove, List.of()).stream().mapToDouble(reading -> reading.positionM().value()).distinct().count();
     }
