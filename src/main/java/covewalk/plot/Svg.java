@@ -92,7 +92,7 @@ public final class Svg {
 
     /** To a hundredth of a millimetre, never with an exponent. */
     static String number(double mm) {
-        long hundredths = Math.round(mm * 100); // by hand: a long report holds millions of these
+        long hundredths = (long) Math.rint(mm * 100); // by hand: a long report holds millions of these
         String sign = hundredths < 0 ? "-" : "";
         long whole = Math.abs(hundredths) / 100;
         long rest = Math.abs(hundredths) % 100;

@@ -38,7 +38,7 @@ class EveryLanguageTest {
     private static final Pattern SLOT = Pattern.compile("\\{\\d}");
 
     /** Nothing but slots, names and symbols: the same in every language. */
-    private static final Set<String> ALIKE = Set.of("limit.both", "reel.label", "reel.field.gtin", "strip.datum", "strip.metres",
+    private static final Set<String> ALIKE = Set.of("limit.both", "reel.label", "reel.field.gtin", "strip.datum", "strip.metres", "strip.feet",
             "strip.fault", "strip.fault-label", "table.range", "settle.short.none", "page.head", "page.count", "cove.column.u",
             "cove.column.v", "cove.column.cct", "cove.column.duv", "claim.centre.nominal", "claim.open", "explain.temperature",
             "caution.two-sides.source", "cove.column.lx", "readings.column.lux", "seal.column.sha", "warning.at", "state.label");
