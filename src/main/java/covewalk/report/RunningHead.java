@@ -7,16 +7,20 @@ import java.util.stream.Collectors;
 
 /**
  * What stands on every sheet, so that a loose one can be put back: site and date on the left, seal and page on the right.
-
  */
 record RunningHead(Words words, String left, String seal) {
 
     private static final int LONGEST = 70;
 
     static RunningHead of(Survey survey, String sealCode, Words words) {
+        return of(words.text("page.name"), survey, sealCode, words);
+    }
+
+    /** @param name what kind of page it is */
+    static RunningHead of(String name, Survey survey, String sealCode, Words words) {
         String site = survey.site().name().isBlank() ? words.text("page.no-site") : Shortened.of(survey.site().name(), LONGEST);
         String date = survey.visit().date().map(Object::toString).orElseGet(() -> words.text("page.no-date"));
-        return new RunningHead(words, words.text("page.head", words.text("page.name"), site, date),
+        return new RunningHead(words, words.text("page.head", name, site, date),
                 sealCode.isEmpty() ? words.text("page.head.not-sealed") : words.text("page.head.seal", sealCode));
     }
 

@@ -25,7 +25,7 @@ final class SideHead {
     SidePage page(Audit audit, String name, List<SidePage.Section> sections) {
         Survey survey = audit.judgement().survey();
         String site = survey.site().name().isBlank() ? words.text("page.no-site") : Shortened.of(survey.site().name(), LONGEST);
-        return new SidePage(words, style, RunningHead.of(survey, audit.sealCode(), words), name, site, sections);
+        return new SidePage(words, style, RunningHead.of(name, survey, audit.sealCode(), words), name, site, sections);
     }
 
     /** Visit, inspector, meters, limit, seal. */

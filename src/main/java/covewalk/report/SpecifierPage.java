@@ -2,7 +2,6 @@ package covewalk.report;
 
 import covewalk.plot.Strip;
 import covewalk.plot.Svg;
-import covewalk.plot.UvDiagram;
 import covewalk.report.SidePage.Section;
 import covewalk.report.SidePage.Table;
 import covewalk.survey.Limits;
@@ -58,9 +57,7 @@ final class SpecifierPage {
         Judgement judgement = audit.judgement();
         String heading = words.text("dispute.joint", punch.cove(cove.cove()), punch.lengths().first(joint.positionM()),
                 punch.lengths().second(joint.positionM()), punch.datum(cove.cove()));
-        List<String> pictures = Stream.concat(Stream.of(Strip.of(cove, words)),
-                UvDiagram.of(cove, judgement.planeOf(cove), judgement.survey().limits(), words).stream()).map(Svg::of).toList();
-        return new Section(heading, ownSheet, head.facts(audit), sentences(judgement, joint), pictures,
+        return new Section(heading, ownSheet, head.facts(audit), sentences(judgement, joint), List.of(Svg.of(Strip.of(cove, words))),
                 Stream.concat(labels(judgement, joint).stream(), sums(judgement, cove, joint).stream()).toList(), List.of());
     }
 

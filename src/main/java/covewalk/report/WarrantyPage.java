@@ -14,6 +14,7 @@ import covewalk.survey.file.Photo;
 import covewalk.verdict.CoveJudgement;
 import covewalk.verdict.Difference;
 import covewalk.verdict.JudgedJoint;
+import covewalk.verdict.claim.WhyOpen;
 import covewalk.words.ClaimWords;
 import covewalk.words.NoteWords;
 import covewalk.words.Shortened;
@@ -84,7 +85,7 @@ final class WarrantyPage {
         String feeds = cove.feeds().stream().map(this::feed).collect(Collectors.joining("; "));
         return List.of(punch.cove(cove), words.text("item.from-to", words.numbers().fixed(placement.fromM(), 2),
                 words.numbers().metres(placement.toM())), words.text("warranty.known." + placement.knownFrom().code()),
-                noted(placement.installed()), punch.height(cove), noted(feeds));
+                noted(placement.installed()), punch.height(cove), feeds.isEmpty() ? words.text("item.no-feed") : feeds);
     }
 
     private String feed(Feed feed) {
@@ -99,7 +100,7 @@ final class WarrantyPage {
         List<String> said = new ArrayList<>();
         audit.judgement().claims().stream().filter(claim -> claim.reel().id().equals(reel.id())).forEach(claim -> {
             said.add(words.text("dispute.claim", claims.reel(claim), claims.claim(claim), claims.measured(claim), claims.verdict(claim)));
-            said.add(claims.why(claim.why()));
+            said.add(claim.why() == WhyOpen.NONE ? "" : words.text("warranty.open", claims.why(claim.why())));
         });
         said.add(words.text(said.isEmpty() ? "warranty.no-claim" : "claim.meaning"));
         said.removeIf(String::isEmpty);

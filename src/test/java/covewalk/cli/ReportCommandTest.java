@@ -13,10 +13,13 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ReportCommandTest {
 
@@ -191,5 +194,43 @@ class ReportCommandTest {
         } finally {
             assertTrue(out.toFile().setWritable(true));
         }
+    }
+
+    @Test
+    void aPageForOneReaderIsWrittenBesideThePunchList() throws IOException {
+        Run run = FrontDoor.run("report", survey.toString(), "--out", out.toString(), "--for", "specifier");
+        assertTrue(run.out().contains("Wrote " + out.resolve("specifier.html") + "\n"), run.out() + run.err());
+        assertTrue(Files.exists(out.resolve("specifier.pdf")));
+        FrontDoor.run("report", survey.toString(), "--out", out.toString(), "--for", "warranty", "--reel", "R2");
+        assertTrue(Files.readString(out.resolve("warranty-R2.html")).contains("Warranty dossier, reel R2"));
+        assertEquals(1, run.code());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+        --for warranty              | --reel is missing: which reel the dossier is about. Give its id or its serial.
+        --reel R1                   | --reel goes with --for warranty. Give both, or leave it out.
+        --for specifier --reel R1   | --reel goes with --for warranty. Give both, or leave it out.
+        --for warranty --reel R9    | --reel: no reel has the id or serial R9. There are: R1, R2, R3.
+        """)
+    void whatDoesNotGoTogetherIsRefusedBeforeAnythingIsWritten(String options, String words) throws IOException {
+        List<String> line = new ArrayList<>(List.of("report", survey.toString(), "--out", out.toString()));
+        line.addAll(List.of(options.split(" ")));
+        Run run = FrontDoor.run(line.toArray(String[]::new));
+        assertEquals(words + "\n", run.err());
+        assertEquals(2, run.code());
+        assertFalse(Files.exists(out));
+        assertFalse(Files.exists(survey.resolve("punch.csv")));
+    }
+
+    @Test
+    void aReelIsFoundByItsSerialWhereNoOtherHasIt() throws IOException {
+        Path description = survey.resolve("survey.json");
+        Files.writeString(description, Files.readString(description).replace("\"id\": \"R1\",", "\"id\": \"R1\", \"serial\": \"S1\",")
+                .replace("\"id\": \"R2\",", "\"id\": \"R2\", \"serial\": \"S2\",").replace("\"id\": \"R3\",", "\"id\": \"R3\", \"serial\": \"S2\","));
+        FrontDoor.run("report", survey.toString(), "--out", out.toString(), "--for", "warranty", "--reel", "S1");
+        assertTrue(Files.exists(out.resolve("warranty-R1.html")));
+        assertEquals("--reel: several reels have the serial S2. Give the id of one: R2, R3.\n",
+                FrontDoor.run("report", survey.toString(), "--out", out.toString(), "--for", "warranty", "--reel", "S2").err());
     }
 }
