@@ -28,8 +28,15 @@ final class SideHead {
         return new SidePage(words, style, RunningHead.of(name, survey, audit.sealCode(), words), name, site, sections);
     }
 
-    /** Visit, inspector, meters, limit, seal. */
+    /** Visit, inspector, meters, seal, and the limit. */
     List<Fact> facts(Audit audit) {
+        List<Fact> facts = new ArrayList<>(source(audit));
+        facts.add(fact("page.label.limit", new RuleWords(words).limits(audit.judgement().survey().limits())));
+        return facts;
+    }
+
+    /** Visit, inspector, meters, seal. */
+    List<Fact> source(Audit audit) {
         Survey survey = audit.judgement().survey();
         List<Fact> facts = new ArrayList<>();
         facts.add(fact("page.label.address", survey.site().address()));
@@ -38,7 +45,6 @@ final class SideHead {
         for (SetUp setUp : survey.setUps()) {
             facts.add(fact("page.label.meter", new PunchWords(words).meter(setUp)));
         }
-        facts.add(fact("page.label.limit", new RuleWords(words).limits(survey.limits())));
         facts.add(fact("side.seal", audit.sealCode().isEmpty() ? words.text("page.not-sealed") : audit.sealCode()));
         return facts;
     }

@@ -20,6 +20,7 @@ import covewalk.words.Shortened;
 import covewalk.words.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** For who settles a dispute: each joint that is beyond the limit or unsettled on a sheet of its own, in neutral words. */
@@ -57,7 +58,7 @@ final class SpecifierPage {
         Judgement judgement = audit.judgement();
         String heading = words.text("dispute.joint", punch.cove(cove.cove()), punch.lengths().first(joint.positionM()),
                 punch.lengths().second(joint.positionM()), punch.datum(cove.cove()));
-        return new Section(heading, ownSheet, head.facts(audit), sentences(judgement, joint), List.of(Svg.of(Strip.of(cove, words))),
+        return new Section(heading, ownSheet, head.source(audit), sentences(judgement, joint), List.of(Svg.of(Strip.of(cove, words))),
                 Stream.concat(labels(judgement, joint).stream(), sums(judgement, cove, joint).stream()).toList(), List.of());
     }
 
@@ -103,12 +104,13 @@ final class SpecifierPage {
                 Shortened.of(both.get(0).id(), LONGEST), Shortened.of(both.get(1).id(), LONGEST)), rows));
     }
 
-    /** The sums, sentence by sentence, and the budget of the uncertainty. */
+    /** The sums in words, and the budget of the uncertainty. */
     private List<Table> sums(Judgement judgement, CoveJudgement cove, JudgedJoint joint) {
         List<Explanation.Line> lines = new Explanation(words).lines(judgement, cove, joint.positionM()).orElse(List.of());
         List<List<String>> rows = lines.stream().map(Explanation.Line::cells).filter(cells -> cells.size() == 4).toList();
-        List<List<String>> said = lines.stream().map(Explanation.Line::cells).filter(cells -> cells.size() == 1).toList();
-        return Stream.of(new Table(words.text("dispute.sums"), List.of(), said),
+        String said = lines.stream().map(Explanation.Line::cells).filter(cells -> cells.size() == 1).map(cells -> cells.get(0))
+                .filter(sentence -> !sentence.endsWith(":")).collect(Collectors.joining(" ")); // that one leads to the rows
+        return Stream.of(new Table(words.text("dispute.sums"), List.of(), List.of(List.of(said))),
                 new Table(words.text("dispute.budget"), Stream.of("steps", "part", "side", "source")
                         .map(column -> words.text("dispute.column." + column)).toList(), rows)).filter(table -> !table.rows().isEmpty()).toList();
     }
