@@ -46,6 +46,7 @@ final class CoveDrawing {
         shapes.clear();
         text(MARGIN, 3, Anchor.START, cove.datum().isBlank() ? texts.get("strip.datum-unnamed") : texts.get("strip.datum", Shortened.of(cove.datum(), 60)));
         positions();
+        shapes.add(new Shape.Rectangle(x(cove, 0), REELS_Y, x(cove, cove.lengthM()) - x(cove, 0), REELS_HEIGHT, Ink.NONE, Ink.FAINT, ""));
         for (int i = 0; i < cove.placements().size(); i++) {
             placement(cove.placements().get(i), chosen.isPresent() && chosen.getAsInt() == i);
         }

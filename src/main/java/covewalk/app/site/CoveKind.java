@@ -9,12 +9,28 @@ import covewalk.survey.Cove;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** A cove as such; what lies in it is described beside its drawing. */
 final class CoveKind implements Kind<Cove> {
 
     private static final Bounds LENGTH = Bounds.above(0, 100_000);
     private static final Bounds HEIGHT = Bounds.from(0, 1000);
+
+    /** A cove that nobody measured yet is one reel long. */
+    private static final double FIRST_LENGTH_M = 5;
+
+    /** One more, with a name that none has. */
+    static Cove fresh(List<Cove> there) {
+        Set<String> taken = there.stream().map(Cove::id).collect(Collectors.toSet());
+        String id = IntStream.rangeClosed(there.size() + 1, 2 * there.size() + 1).mapToObj(number -> "C" + number)
+                .filter(name -> !taken.contains(name)).findFirst().orElseThrow();
+        return new Cove(id, "", FIRST_LENGTH_M, false, "", OptionalDouble.empty(), "", Optional.empty(), List.of(), List.of());
+    }
 
     @Override
     public List<Ask> asks() {

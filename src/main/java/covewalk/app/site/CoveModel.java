@@ -92,6 +92,13 @@ final class CoveModel {
         return description.change(survey -> with(change.apply(survey), ofCove));
     }
 
+    /** Forgets what was typed and not taken. */
+    void forget() {
+        form.forget();
+        placement.forget();
+        feed.forget();
+    }
+
     Form<Cove> form() {
         return form;
     }

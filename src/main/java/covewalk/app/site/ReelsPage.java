@@ -14,7 +14,7 @@ final class ReelsPage extends VBox {
         getStyleClass().add("site-page");
         ReelLine lines = new ReelLine(model.texts().words());
         add = new AddReelView(model.addReel(), model.texts());
-        ItemsView<Reel> list = new ItemsView<>(model.reels(), model.reel(), lines::of, model.texts().get("reels.none"),
+        ItemsView<Reel> list = new ItemsView<>(model.reels(), model.forms().reel(), lines::of, model.texts().get("reels.none"),
                 model.texts().get("reels.remove")).withKept(model::placed);
         getChildren().addAll(add, list, new PasteView(model.paste(), model.texts()));
     }

@@ -13,6 +13,9 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** A meter, how it reads, and the level of the light. An uncertainty that is left empty is assumed, and printed so. */
 final class SetUpKind implements Kind<SetUp> {
@@ -22,6 +25,17 @@ final class SetUpKind implements Kind<SetUp> {
     private static final Bounds SMEAR = Bounds.from(0, 100);
     private static final Bounds LUX = Bounds.from(0, 100_000);
     private static final Bounds PERCENT = Bounds.above(0, 100);
+
+    /** One more of which nobody has said anything, with a name that none has: the next letter, and numbers after Z. */
+    static SetUp fresh(List<SetUp> there) {
+        Set<String> taken = there.stream().map(SetUp::id).collect(Collectors.toSet());
+        String id = Stream.concat(IntStream.rangeClosed('A', 'Z').mapToObj(Character::toString),
+                IntStream.rangeClosed(1, there.size() + 1).mapToObj(number -> "A" + number))
+                .filter(name -> !taken.contains(name)).findFirst().orElseThrow();
+        SetUp usual = SetUp.ASSUMED;
+        return new SetUp(id, "", "", usual.calibrationDue(), usual.repeatabilityUv(), usual.absoluteUv(), usual.unlikeUv(), usual.reads(),
+                usual.smearM(), usual.dimPercent(), usual.leastLux(), usual.assumed());
+    }
 
     @Override
     public List<Ask> asks() {

@@ -13,28 +13,18 @@ import covewalk.app.forms.ReelList;
 import covewalk.app.forms.Refusals;
 import covewalk.app.forms.Writing;
 import covewalk.app.text.Texts;
-import covewalk.survey.Claim;
 import covewalk.survey.Cove;
-import covewalk.survey.Limits;
 import covewalk.survey.Problem;
 import covewalk.survey.Purpose;
 import covewalk.survey.Reel;
 import covewalk.survey.SetUp;
-import covewalk.survey.Site;
 import covewalk.survey.Survey;
-import covewalk.survey.Visit;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.function.IntSupplier;
 import java.util.function.Supplier;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
@@ -45,18 +35,10 @@ import javafx.collections.ObservableList;
 /** The description of the open survey, section by section. */
 final class SiteModel {
 
-    /** A cove that nobody measured yet is one reel long. */
-    private static final double FIRST_LENGTH_M = 5;
-
     private final Texts texts;
     private final Description description;
     private final Supplier<Writing> writing;
-    private final Form<Site> site;
-    private final Form<Visit> visit;
-    private final Form<Claim> claim;
-    private final Form<Limits> limits;
-    private final Form<SetUp> setUp;
-    private final Form<Reel> reel;
+    private final SiteForms forms;
     private final Items<SetUp> setUps;
     private final Items<Reel> reels;
     private final Items<Cove> coves;
@@ -76,14 +58,11 @@ final class SiteModel {
         description = new Description(desk);
         IntSupplier year = () -> LocalDate.now(desk.clock()).getYear();
         writing = () -> new Writing(texts, desk.settings());
-        site = always("site", new SiteKind(), SiteKind.PART);
-        visit = always("visit", new VisitKind(), VisitKind.PART);
-        claim = always("claim", new ClaimKind(), ClaimKind.PART);
-        limits = always("limits", new LimitsKind(), LimitsKind.PART);
         setUps = new Items<>(description, () -> "setups", Survey::setUps, Survey::withSetUps);
-        setUp = of(setUps, "setup", new SetUpKind());
         reels = ReelList.of(description);
-        reel = of(reels, "reel", new ReelKind(year));
+        forms = new SiteForms(always("site", new SiteKind(), SiteKind.PART), always("visit", new VisitKind(), VisitKind.PART),
+                always("claim", new ClaimKind(), ClaimKind.PART), always("limits", new LimitsKind(), LimitsKind.PART),
+                of(setUps, "setup", new SetUpKind()), of(reels, "reel", new ReelKind(year)));
         coves = new Items<>(description, () -> "coves", Survey::coves, Survey::withCoves);
         Supplier<ReelFinder> finder = () -> new ReelFinder(description.survey(), year.getAsInt());
         cove = new CoveModel(description, coves, writing, finder, texts);
@@ -99,7 +78,8 @@ final class SiteModel {
 
     /** What was typed for the survey before and not taken does not belong to this one. */
     private void turnToAnother() {
-        Stream.of(site, visit, claim, limits, setUp, reel, cove.form(), cove.placement(), cove.feed()).forEach(Form::forget);
+        forms.forget();
+        cove.forget();
         section.set(Section.of(Section.Topic.VISIT));
     }
 
@@ -172,14 +152,7 @@ final class SiteModel {
 
     /** One more cove, with a name that none has, and goes there. */
     void addCove() {
-        Set<String> taken = new HashSet<>();
-        coves.items().forEach(one -> taken.add(one.id()));
-        int number = coves.items().size() + 1;
-        while (taken.contains("C" + number)) {
-            number++;
-        }
-        Cove fresh = new Cove("C" + number, "", FIRST_LENGTH_M, false, "", OptionalDouble.empty(), "", Optional.empty(), List.of(), List.of());
-        refuse(coves.add(fresh));
+        refuse(coves.add(CoveKind.fresh(coves.items())));
         section.set(Section.cove(coves.items().size() - 1));
     }
 
@@ -223,28 +196,8 @@ final class SiteModel {
         return texts;
     }
 
-    Form<Site> site() {
-        return site;
-    }
-
-    Form<Visit> visit() {
-        return visit;
-    }
-
-    Form<Claim> claim() {
-        return claim;
-    }
-
-    Form<Limits> limits() {
-        return limits;
-    }
-
-    Form<SetUp> setUp() {
-        return setUp;
-    }
-
-    Form<Reel> reel() {
-        return reel;
+    SiteForms forms() {
+        return forms;
     }
 
     Items<SetUp> setUps() {
@@ -269,17 +222,6 @@ final class SiteModel {
 
     PasteReels paste() {
         return paste;
-    }
-
-    /** A set-up with the next letter or number that none has, of which nobody has said anything. */
-    SetUp freshSetUp() {
-        Set<String> taken = new HashSet<>();
-        setUps.items().forEach(one -> taken.add(one.id()));
-        String id = IntStream.rangeClosed('A', 'Z').mapToObj(Character::toString).filter(letter -> !taken.contains(letter)).findFirst()
-                .orElse("A" + (taken.size() + 1));
-        SetUp usual = SetUp.ASSUMED;
-        return new SetUp(id, "", "", usual.calibrationDue(), usual.repeatabilityUv(), usual.absoluteUv(), usual.unlikeUv(), usual.reads(),
-                usual.smearM(), usual.dimPercent(), usual.leastLux(), usual.assumed());
     }
 
     int textPercent() {

@@ -136,15 +136,15 @@ final class SiteView extends BorderPane {
     }
 
     private Node meter() {
-        ItemsView<SetUp> view = new ItemsView<>(model.setUps(), model.setUp(), setUp -> texts.get("setup.line", setUp.id(), setUp.meter()),
+        ItemsView<SetUp> view = new ItemsView<>(model.setUps(), model.forms().setUp(), setUp -> texts.get("setup.line", setUp.id(), setUp.meter()),
                 texts.get("setups.none"), texts.get("setups.remove")).withKept(model::needed);
-        view.withAdd(texts.get("setups.add"), model::freshSetUp);
+        view.withAdd(texts.get("setups.add"), () -> SetUpKind.fresh(model.setUps().items()));
         focus = () -> view.lookup("#setup-meter").requestFocus();
         return view;
     }
 
     private Node limits() {
-        FormView view = new FormView(model.limits());
+        FormView view = new FormView(model.forms().limits());
         focus = view::focusFirst;
         return view;
     }

@@ -17,9 +17,9 @@ final class VisitPage extends VBox {
         this.model = model;
         Texts texts = model.texts();
         getStyleClass().add("site-page");
-        site = new FormView(model.site());
-        FormView visit = new FormView(model.visit());
-        claim = new FormView(model.claim());
+        site = new FormView(model.forms().site());
+        FormView visit = new FormView(model.forms().visit());
+        claim = new FormView(model.forms().claim());
         site.setAfterTheLast(visit::focusFirst);
         Label heading = new Label(texts.get("visit.heading"));
         heading.getStyleClass().add("site-heading");

@@ -9,7 +9,7 @@ import java.util.List;
 /** The demonstration survey, which comes with the program; what is opened is a copy, so that it can be written in. */
 final class Demonstration {
 
-    private static final List<String> FILES = List.of("survey.json", "readings.csv");
+    private static final List<String> FILES = List.of("survey.json", "readings.csv", "punch.csv");
     private static final String WITHIN = "/covewalk/demo/";
     private static final String NAME = "demonstration";
 

@@ -45,7 +45,8 @@ class SiteModelTest {
     }
 
     private Form<?> form(String name) {
-        return List.of(model.site(), model.visit(), model.claim(), model.limits(), model.setUp(), model.reel(), model.cove().form(),
+        return List.of(model.forms().site(), model.forms().visit(), model.forms().claim(), model.forms().limits(), model.forms().setUp(),
+                model.forms().reel(), model.cove().form(),
                 model.cove().placement(), model.cove().feed()).stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
     }
 
