@@ -1,7 +1,9 @@
 package covewalk.app.text;
 
+import covewalk.survey.Slots;
 import covewalk.words.Numbers;
 import covewalk.words.Words;
+import java.util.List;
 import java.util.Locale;
 import java.util.MissingResourceException;
 import java.util.ResourceBundle;
@@ -37,15 +39,7 @@ public final class Texts {
      * @throws MissingResourceException where there is no such text
      */
     public String get(String key, String... details) {
-        String pattern = bundle.getString(key);
-        StringBuilder text = new StringBuilder();
-        for (int i = 0; i < pattern.length(); i++) {
-            boolean slot = pattern.charAt(i) == '{' && i + 2 < pattern.length() && pattern.charAt(i + 2) == '}'
-                    && Character.isDigit(pattern.charAt(i + 1));
-            text.append(slot ? details[pattern.charAt(i + 1) - '0'] : String.valueOf(pattern.charAt(i)));
-            i += slot ? 2 : 0;
-        }
-        return text.toString();
+        return Slots.fill(bundle.getString(key), List.of(details));
     }
 
     /** The text of {@code key.one} for 1, else of {@code key.more}, with the count put in for {0}. */
