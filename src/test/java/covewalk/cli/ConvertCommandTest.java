@@ -47,7 +47,7 @@ class ConvertCommandTest {
     @Test
     void countsProblemRowsOnTheErrorOutputAndStillExitsZero() {
         Run run = FrontDoor.runWith("x,y\n0.4585,0.4104\n0.9,0.9\n", "convert");
-        assertEquals("1 of 2 rows could not be converted wholly; their column \"problem\" says why.\n", run.err());
+        assertEquals("1 of 2 rows have a problem; their column \"problem\" says which.\n", run.err());
         assertEquals(3, run.out().lines().count());
         assertEquals(0, run.code());
     }

@@ -11,6 +11,9 @@ enum Quantity {
     CCT_K(MeterField.CCT_K),
     DUV(MeterField.DUV);
 
+    /** Which two make a colour, those that count first. */
+    static final Quantity[][] PAIRS = {{X, Y}, {U_PRIME, V_PRIME}, {CCT_K, DUV}};
+
     private final MeterField field;
 
     Quantity(MeterField field) {

@@ -14,12 +14,13 @@ final class RowColour {
     private final double[] values = new double[Quantity.values().length];
     private String problem = "";
 
-    /** Takes the first whole pair of x and y, u' and v', CCT and Duv. */
+    /** Takes the first whole pair of x and y, u' and v', CCT and Duv, and looks whether the others fit in with it. */
     void take(RowCells row, TableHead head) {
         problem = "";
         for (Quantity quantity : Quantity.values()) {
             values[quantity.ordinal()] = row.number(head.place(quantity));
         }
+        OtherPairs others = OtherPairs.of(row, head);
         try {
             if (has(Quantity.X, Quantity.Y)) {
                 fromXy(new Xy(value(Quantity.X), value(Quantity.Y)));
@@ -32,6 +33,10 @@ final class RowColour {
             }
         } catch (IllegalArgumentException outsideTheDiagram) {
             none("convert.no-real-colour");
+        }
+        if (problem.isEmpty()) {
+            problem = others.problem();
+            others.halves().forEach(half -> set(half, Double.NaN));
         }
     }
 

@@ -44,6 +44,9 @@ public final class TableConversion {
             String key = blocks.filled() == 0 ? "convert.empty" : "convert.no-header";
             return new ConvertResult(0, 0, Optional.of(Problem.refusal(key)));
         }
+        if (head.get().twice().isPresent()) {
+            return new ConvertResult(0, 0, Optional.of(Problem.refusal("convert.twice", head.get().twice().get().title())));
+        }
         int start = writeHead(first, blocks.filled(), head.get(), out);
         ConvertResult result = convertRows(blocks, start, head.get(), out);
         out.flush();

@@ -20,9 +20,11 @@ import java.util.Optional;
  * @param end where its line end is
  * @param width how many columns it has
  * @param places the column of each quantity that has one, from 0
+ * @param twice the first quantity that several columns claim to be
  * @param problemColumn the column called {@code problem}, or -1
  */
-record TableHead(Charset charset, char separator, int start, int end, int width, Map<Quantity, Integer> places, int problemColumn) {
+record TableHead(Charset charset, char separator, int start, int end, int width, Map<Quantity, Integer> places, Optional<Quantity> twice,
+                 int problemColumn) {
 
     private static final char[] SEPARATORS = {'\t', ';', ','};
     private static final int DEEPEST = 200;
@@ -58,7 +60,8 @@ record TableHead(Charset charset, char separator, int start, int end, int width,
             List<String> titles = titles(cells, text.charset());
             Map<Quantity, Integer> places = places(titles, names);
             boolean better = givesColour(places) && (best == null || places.size() > best.places.size());
-            best = better ? new TableHead(text.charset(), separator, start, end, titles.size(), places, titles.indexOf("problem")) : best;
+            best = better ? new TableHead(text.charset(), separator, start, end, titles.size(), places, twice(titles, names),
+                    titles.indexOf("problem")) : best;
         }
         return Optional.ofNullable(best);
     }
@@ -83,6 +86,11 @@ record TableHead(Charset charset, char separator, int start, int end, int width,
             }
         }
         return places;
+    }
+
+    private static Optional<Quantity> twice(List<String> titles, HeaderTable names) {
+        return Arrays.stream(Quantity.values()).filter(quantity -> titles.stream()
+                .filter(title -> names.field(title).filter(quantity.field()::equals).isPresent()).count() > 1).findFirst();
     }
 
     private static boolean givesColour(Map<Quantity, Integer> places) {

@@ -61,6 +61,11 @@ class TableConversionTest {
         cct_k,duv|900,0       ! 900,0,,,,,"The CCT is outside 1000 to 20000 K: cct_k 900 duv 0"          ! too low a CCT
         cct_k,duv|2700,0.06   ! 2700,0.06,,,,,"The Duv is outside -0.05 to 0.05: cct_k 2700 duv 0.06"    ! too large a Duv
         cct_k,duv|1000,0.04   ! 1000,0.04,,,,,"No colour that a light can have: cct_k 1000 duv 0.04"     ! beyond the spectral locus
+        x,y,cct_k,duv|0.4580,,2700,0.001 ! 0.4580,,2700,0.001,0.2622,0.5288,"Half a pair stays half, since its other half would be of another colour: x 0.4580 cct_k 2700 duv 0.001" ! x alone beside CCT and Duv
+        x,y,cct_k,duv|Over,0.41,2700,0.001 ! Over,0.41,2700,0.001,0.2622,0.5288,"Half a pair stays half, since its other half would be of another colour: x Over y 0.41 cct_k 2700 duv 0.001" ! a mark of the meter beside CCT and Duv
+        x,y,cct_k,duv|0.4580,0.4102,4000,0.001 ! 0.4580,0.4102,4000,0.001,0.2615,0.5269,"These are not one colour within their digits; the first pair counts: x 0.4580 y 0.4102 cct_k 4000 duv 0.001" ! two pairs, two colours
+        x,y,cct_k,duv|0.4580,0.4102,2723,0.0000 ! 0.4580,0.4102,2723,0.0000,0.2615,0.5269, ! two pairs, one colour
+        x,y,cct_k,duv|0.4580,0.4102,2700, ! 0.4580,0.4102,2700,0.00001061,0.2615,0.5269, ! a CCT without Duv is no half pair: meters give it so
         x,y|"0.4,0.4          ! ""\"0.4,0.4",,,,,,"A quotation mark opens a cell and none closes it: the cells cannot be told apart" ! a quote left open
         """)
     void saysWhyARowCannotBeConverted(String in, String row, String why) throws IOException {
@@ -78,6 +83,7 @@ class TableConversionTest {
     @CsvSource(delimiter = '!', textBlock = """
         ''           ! There are no rows to convert.
         hue,tint|1,2 ! No row names columns that give a colour: needed are x and y, u_prime and v_prime, or cct_k and duv, or the trade's other names for them. Nothing was converted.
+        x,x,y|0.4580,0.4670,0.4102 ! Several columns read as x, and nobody can say which one counts. Rename all but one; nothing was converted.
         """)
     void saysWhyATableCannotBeConverted(String in, String words) throws IOException {
         ConvertResult result = conversion(6).convert(stream(in.replace('|', '\n')), new ByteArrayOutputStream());
