@@ -23,6 +23,7 @@ import covewalk.survey.TypedColour;
 import covewalk.survey.Visit;
 import covewalk.verdict.CoveJudgement;
 import covewalk.verdict.Judge;
+import covewalk.verdict.Judgement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -39,7 +40,9 @@ final class TrueCove {
     /** How a walk types its readings. */
     enum Digits { XY_6, XY_4, CCT_1_DUV_4, CCT_10_DUV_3 }
 
-    private final UvPrime white = new CctDuv(3000, 0).toUvPrime();
+    private static final StatedColour TARGET = new StatedColour.ByCctDuv(new CctDuv(3000, 0));
+
+    private final UvPrime white = TARGET.toUvPrime();
     private final Random random;
     private final List<Placement> placements = new ArrayList<>();
     private final List<Reel> reels = new ArrayList<>();
@@ -56,6 +59,8 @@ final class TrueCove {
     Limits.ErrorPer errorPer = Limits.ErrorPer.JOINT;
     Digits digits = Digits.XY_6;
     double whiteJitterSteps = 3;
+    OptionalDouble targetSteps = OptionalDouble.empty();
+    OptionalDouble claimedSteps = OptionalDouble.empty();
     private double shiftU;
     private double shiftV;
 
@@ -74,7 +79,7 @@ final class TrueCove {
     TrueCove reel(double fromM, double toM) {
         String id = "R" + (reels.size() + 1);
         reels.add(new Reel(id, "Example", "EX", "", OptionalInt.of(3000), "", "", id, "", "", OptionalDouble.empty(),
-                OptionalDouble.empty(), Optional.empty()));
+                claimedSteps, claimedSteps.isPresent() ? Optional.of(TARGET) : Optional.empty()));
         placements.add(new Placement(id, fromM, toM, Placement.KnownFrom.SEEN, ""));
         return this;
     }
@@ -163,11 +168,11 @@ final class TrueCove {
     Survey survey() {
         double length = placements.stream().mapToDouble(Placement::toM).max().orElseThrow();
         Cove cove = new Cove("C1", "", length, closed, "", OptionalDouble.empty(), "",
-                Optional.of(new StatedColour.ByCctDuv(new CctDuv(3000, 0))), List.of(new Feed(0, "", "")), placements);
+                Optional.of(TARGET), List.of(new Feed(0, "", "")), placements);
         SetUp setUp = new SetUp("A", "", "", Optional.empty(), declaredSteps * UvPrime.STEP, 0.0015, 0.0005, Reads.STRIP,
                 0, 100, Set.of());
         return new Survey(new Site("", ""), new Visit(Optional.empty(), "", Optional.empty(), OptionalInt.empty(), ""),
-                List.of(setUp), new Limits(limit, OptionalDouble.empty(), "", rule, 0.05, errorPer),
+                List.of(setUp), new Limits(limit, targetSteps, "", rule, 0.05, errorPer),
                 reels, List.of(cove), Optional.empty());
     }
 
@@ -176,7 +181,11 @@ final class TrueCove {
     }
 
     CoveJudgement judged() {
-        return new Judge().judge(survey(), log).coves().get(0);
+        return judgement().coves().get(0);
+    }
+
+    Judgement judgement() {
+        return new Judge().judge(survey(), log);
     }
 
     double uniform(double from, double to) {

@@ -79,6 +79,23 @@ class VerdictPromisesTest {
         assertTrue(SurveyTrials.anyWrong(LONG / 2) <= Shares.allowed(ERROR_RATE, LONG / 2));
     }
 
+    @Test
+    void isSeldomWrongAboutTargetsAndClaims() {
+        for (JointCase reel : TargetTrials.atTheLimit()) {
+            assertSeldomWrong(TargetTrials.fromTarget(reel, QUICK), reel.name() + ", from the target");
+            assertSeldomWrong(TargetTrials.fromClaim(reel, QUICK), reel.name() + ", from the claim");
+        }
+    }
+
+    @Test
+    @Tag("long")
+    void isSeldomWrongAboutTargetsAndClaimsInManyTrials() {
+        for (JointCase reel : TargetTrials.atTheLimit()) {
+            assertSeldomWrong(TargetTrials.fromTarget(reel, LONG), reel.name() + ", from the target");
+            assertSeldomWrong(TargetTrials.fromClaim(reel, LONG), reel.name() + ", from the claim");
+        }
+    }
+
     private static void assertSeldomWrong(Shares shares, String name) {
         double allowed = Shares.allowed(ERROR_RATE, shares.trials());
         assertTrue(shares.beyondShare() <= allowed, name + ": beyond in " + shares.beyondShare());

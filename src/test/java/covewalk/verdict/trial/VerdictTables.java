@@ -22,6 +22,15 @@ final class VerdictTables {
         return table("joints truly at the limit | called beyond | called within", rows);
     }
 
+    String targets() {
+        List<String> rows = new ArrayList<>();
+        for (JointCase reel : TargetTrials.atTheLimit()) {
+            rows.add(row("off the target: " + reel.name(), TargetTrials.fromTarget(reel, trials)));
+            rows.add(row("off its own claim: " + reel.name(), TargetTrials.fromClaim(reel, trials)));
+        }
+        return table("reels truly at the limit | called beyond, or the claim not shown | called within, or the claim shown", rows);
+    }
+
     String rounds() {
         List<String> rows = new ArrayList<>();
         for (JointCase first : RoundTrials.readAgain()) {
