@@ -14,12 +14,15 @@ import covewalk.app.site.SiteScreen;
 import covewalk.app.surveys.SurveysScreen;
 import covewalk.app.text.Texts;
 import covewalk.app.walk.WalkScreen;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import javafx.application.Application;
+import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.css.PseudoClass;
@@ -100,9 +103,6 @@ public final class Shell extends BorderPane {
         inUse = desk.another();
         language = desk.settings().language();
         screens.clear();
-        for (Place place : Place.values()) {
-            screens.put(place, SCREENS.get(place).apply(inUse));
-        }
         Texts texts = desk.texts(Shell.class);
         navigation = new Navigation(inUse, texts);
         trouble = new TroubleBar(inUse, texts);
@@ -110,10 +110,25 @@ public final class Shell extends BorderPane {
         turn();
         show(desk.placeProperty().get());
         name();
+        Desk now = inUse;
+        Platform.runLater(() -> prepare(now));
+    }
+
+    /** The screens that nobody has gone to yet, one after the other: the first is seen before the others are made. */
+    private void prepare(Desk generation) {
+        Optional<Place> next = Arrays.stream(Place.values()).filter(place -> !screens.containsKey(place)).findFirst();
+        if (generation == inUse && next.isPresent()) {
+            screen(next.get());
+            Platform.runLater(() -> prepare(generation));
+        }
+    }
+
+    private Screen screen(Place place) {
+        return screens.computeIfAbsent(place, missing -> SCREENS.get(missing).apply(inUse));
     }
 
     private void show(Place place) {
-        Screen screen = screens.get(place);
+        Screen screen = screen(place);
         setCenter(screen.view());
         applyCss(); // what scrolls is part of the scene only from now on, and can have the focus
         layout();
