@@ -1,12 +1,11 @@
 package covewalk.app.faults;
 
 import covewalk.report.EarlierVisit;
+import covewalk.report.NumberedList;
 import covewalk.report.PunchList;
 import covewalk.survey.Problem;
 import covewalk.survey.file.DiskWords;
 import covewalk.survey.file.Outcome;
-import covewalk.survey.file.PunchLog;
-import covewalk.survey.file.PunchStates;
 import covewalk.verdict.Judgement;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -33,9 +32,9 @@ record PunchReading(Optional<PunchList> list, Optional<EarlierVisit> before, Lis
         try {
             Optional<EarlierVisit> before = known.isPresent() ? known.get().before()
                     : EarlierVisit.of(folder, judgement.survey(), correctDrift, problems);
-            Outcome<PunchStates> states = PunchLog.read(folder);
-            problems.addAll(states.problems());
-            return new PunchReading(states.value().map(there -> PunchList.of(judgement, there, before)), before, problems);
+            Outcome<NumberedList> numbered = NumberedList.of(folder, judgement, before, List.of());
+            problems.addAll(numbered.problems());
+            return new PunchReading(numbered.value().map(NumberedList::list), before, problems);
         } catch (IOException failed) {
             problems.add(Problem.refusal("folder.failed", DiskWords.reason(failed)));
             return new PunchReading(Optional.empty(), Optional.empty(), problems);

@@ -2,6 +2,7 @@ package covewalk.app.report;
 
 import covewalk.app.desk.Desk;
 import covewalk.app.text.Texts;
+import javafx.application.Platform;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
@@ -26,6 +27,11 @@ final class ReportView extends GridPane {
         write = new WritingView(desk, model, texts);
         contents = scrolled(new ContentsView(desk, model, texts));
         writing = scrolled(write);
+        model.issuedProperty().addListener((property, before, now) -> {
+            if (now != null) {
+                Platform.runLater(() -> writing.setVvalue(writing.getVmax())); // once it is laid out: what was written stands last
+            }
+        });
         arrange(true);
         widthProperty().addListener((property, before, now) -> {
             boolean wide = now.doubleValue() > TWO_COLUMNS_EM * write.em();
