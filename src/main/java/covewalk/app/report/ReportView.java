@@ -25,9 +25,13 @@ final class ReportView extends GridPane {
         setHgap(24);
         setVgap(16);
         write = new WritingView(desk, model, texts);
-        contents = scrolled(new ContentsView(desk, model, texts));
+        CheckSeals seals = new CheckSeals(desk);
+        SealsView check = new SealsView(seals, texts);
+        check.getStyleClass().add("report-side");
+        contents = scrolled(new VBox(new ContentsView(desk, model, texts), check));
         writing = scrolled(write);
         model.issuedProperty().addListener((property, before, now) -> {
+            seals.forget();
             if (now != null) {
                 Platform.runLater(() -> writing.setVvalue(writing.getVmax())); // once it is laid out: what was written stands last
             }

@@ -10,6 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.VBox;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -55,5 +57,14 @@ class ReportScreenTest {
     void forEverybodyNoReelIsAskedFor() {
         assertFalse(screens.find("#report-reel").getParent().isVisible());
         assertFalse(screens.<Button>find("#report-write").isDisabled());
+    }
+
+    @Test
+    void saysWhetherTheSurveyIsWhatWasSealed() {
+        screens.interact(() -> screens.find("#seals-code").requestFocus());
+        screens.push(KeyCode.ENTER);
+        screens.until(() -> screens.<VBox>find("#seals-answer").getChildren().size() > 1);
+        assertTrue(((Label) screens.<VBox>find("#seals-answer").getChildren().get(0)).getText().startsWith("Unchanged since seal "));
+        screens.picture("report-seals");
     }
 }
