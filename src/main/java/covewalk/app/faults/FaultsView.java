@@ -2,6 +2,7 @@ package covewalk.app.faults;
 
 import covewalk.app.desk.Desk;
 import covewalk.app.strip.DiagramsView;
+import covewalk.app.strip.DriftView;
 import covewalk.app.strip.Finding;
 import covewalk.app.strip.FindingWords;
 import covewalk.app.strip.StripView;
@@ -73,7 +74,7 @@ final class FaultsView extends ScrollPane {
         columns.getChildren().addAll(list, card);
         HBox.setHgrow(card, Priority.ALWAYS);
         HBox.setHgrow(diagrams, Priority.SOMETIMES);
-        all.getChildren().addAll(new StripView(desk), filter, columns);
+        all.getChildren().addAll(new StripView(desk), new DriftView(desk), filter, columns);
         setContent(all);
         widthProperty().addListener((property, before, now) -> arrange());
         heightProperty().addListener((property, before, now) -> arrange());

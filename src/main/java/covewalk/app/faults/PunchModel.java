@@ -95,7 +95,7 @@ final class PunchModel {
         OpenSurvey survey = desk.survey();
         Judgement judgement = survey.judgementProperty().get();
         boolean corrected = survey.correctDriftProperty().get();
-        Optional<PunchReading> known = Optional.ofNullable(reading).filter(there -> readOf == survey);
+        Optional<PunchReading> known = Optional.ofNullable(reading).filter(there -> readOf == survey && there.corrected() == corrected);
         Path folder = survey.folder();
         desk.workers().sums().execute(() -> {
             PunchReading now = PunchReading.of(folder, judgement, corrected, known);

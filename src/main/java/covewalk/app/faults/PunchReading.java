@@ -18,14 +18,15 @@ import java.util.Optional;
  *
  * @param list empty where the log cannot be read
  * @param before the visit that this one follows
+ * @param corrected whether a drift was taken off on that visit too
  * @param problems why not, and what is to be known
  */
-record PunchReading(Optional<PunchList> list, Optional<EarlierVisit> before, List<Problem> problems) {
+record PunchReading(Optional<PunchList> list, Optional<EarlierVisit> before, boolean corrected, List<Problem> problems) {
 
     /**
      * Reads, and writes nothing.
      *
-     * @param known the visit before, where it was looked for already, since it does not change
+     * @param known the visit before, where it was judged already in the same way, since it does not change
      */
     static PunchReading of(Path folder, Judgement judgement, boolean correctDrift, Optional<PunchReading> known) {
         List<Problem> problems = new ArrayList<>();
@@ -34,10 +35,10 @@ record PunchReading(Optional<PunchList> list, Optional<EarlierVisit> before, Lis
                     : EarlierVisit.of(folder, judgement.survey(), correctDrift, problems);
             Outcome<NumberedList> numbered = NumberedList.of(folder, judgement, before, List.of());
             problems.addAll(numbered.problems());
-            return new PunchReading(numbered.value().map(NumberedList::list), before, problems);
+            return new PunchReading(numbered.value().map(NumberedList::list), before, correctDrift, problems);
         } catch (IOException failed) {
             problems.add(Problem.refusal("folder.failed", DiskWords.reason(failed)));
-            return new PunchReading(Optional.empty(), Optional.empty(), problems);
+            return new PunchReading(Optional.empty(), Optional.empty(), correctDrift, problems);
         }
     }
 }
