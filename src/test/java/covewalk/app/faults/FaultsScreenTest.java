@@ -9,6 +9,7 @@ import covewalk.app.Screens;
 import covewalk.app.desk.Place;
 import covewalk.app.desk.Spot;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
@@ -94,5 +95,17 @@ class FaultsScreenTest {
         screens.until(() -> screens.lookup("#report-counts").tryQuery().isPresent());
         assertTrue(screens.<Label>find("#drift-says").getText().startsWith("Corrected for drift: "));
         screens.picture("report-drift-off");
+    }
+
+    @Test
+    void whatTheVisitBeforeFoundStandsUnderWhatIsFoundNow() throws IOException {
+        Path again = Files.move(Screens.demo(Files.createDirectory(folder.resolve("copy"))), folder.resolve("again"));
+        Files.writeString(again.resolve("survey.json"), Files.readString(again.resolve("survey.json"))
+                .replace("\"follows\": \"\"", "\"follows\": \"reading-rooms\""));
+        screens.interact(() -> screens.desk().go(Place.SURVEYS));
+        screens.survey(again);
+        screens.interact(() -> screens.desk().go(Place.FAULTS));
+        screens.until(() -> screens.<Label>find("#fault-before").getText().startsWith("Before (2026-10-12): "));
+        screens.picture("faults-before");
     }
 }
