@@ -1,6 +1,7 @@
 package covewalk.app.site;
 
 import covewalk.app.forms.Choices;
+import covewalk.app.forms.GroupSeparator;
 import covewalk.app.forms.Says;
 import covewalk.app.text.Texts;
 import java.util.List;
@@ -27,6 +28,7 @@ final class PasteView extends VBox {
         TextArea area = new TextArea();
         area.setId("paste-text");
         area.setPrefRowCount(4);
+        GroupSeparator.keepIn(area);
         area.textProperty().bindBidirectional(model.textProperty());
         area.addEventFilter(KeyEvent.KEY_PRESSED, event -> leave(area, event));
         Label name = new Label(texts.get("paste"));
