@@ -46,7 +46,8 @@ final class PasteView extends VBox {
         ask.setOnAction(event -> model.askAll());
         model.askedProperty().addListener((property, before, now) -> ask());
         model.textProperty().addListener((property, before, now) -> ask());
-        getChildren().addAll(name, area, new Says("paste-says", "line-remark", model.saysProperty()), question,
+        getChildren().addAll(name, area, new Says("paste-says", "line-remark", model.saysProperty()),
+                new LayRowView(model.layRow(), texts), question,
                 new FlowPane(12, 8, add, ask), new Says("paste-trouble", "line-trouble", model.troubleProperty()));
         ask();
     }

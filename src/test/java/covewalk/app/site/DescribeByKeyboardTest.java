@@ -210,6 +210,19 @@ class DescribeByKeyboardTest {
     }
 
     @Test
+    void aPastedRowIsLaidByOneTouch() {
+        begin();
+        addCove();
+        section(3);
+        screens.interact(() -> screens.<TextInputControl>find("#paste-text").setText("Reel;Length\nW1;3\nW2;1.9\n"));
+        screens.interact(() -> screens.<Button>find("#paste-add").fire());
+        screens.picture("site-row");
+        screens.interact(() -> screens.<Button>find("#row-lay-C1").fire());
+        assertEquals(List.of("W1 0.0-3.0", "W2 3.0-4.9"), survey().coves().get(0).placements().stream()
+                .map(placement -> placement.reel() + " " + placement.fromM() + "-" + placement.toM()).toList());
+    }
+
+    @Test
     void aSlipIsSaidWhereItIsAndUndoIsAButton() {
         begin();
         addCove();
