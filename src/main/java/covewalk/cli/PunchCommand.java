@@ -1,12 +1,12 @@
 package covewalk.cli;
 
+import covewalk.report.NumberedList;
 import covewalk.report.PunchList;
 import covewalk.report.StateJson;
 import covewalk.report.StateTable;
 import covewalk.survey.file.FolderLock;
 import covewalk.survey.file.Holder;
 import covewalk.survey.file.Outcome;
-import covewalk.survey.file.PunchLog;
 import covewalk.survey.file.ReadSurvey;
 import covewalk.verdict.Judgement;
 import covewalk.words.Words;
@@ -74,7 +74,18 @@ final class PunchCommand implements Callable<Integer> {
         Words words = language.words();
         ReadSurvey read = survey.read(terminal, words.locale());
         Judgement judgement = Judged.of(read, Optional.empty(), correctDrift.asked(), words, terminal).judgement();
-        return NumberedList.of(judgement, survey.folder(), correctDrift.asked());
+        return list(judgement);
+    }
+
+    private NumberedList list(Judgement judgement) throws IOException, CannotBeDone {
+        return valueOf(NumberedList.of(survey.folder(), judgement, correctDrift.asked()));
+    }
+
+    private static NumberedList valueOf(Outcome<NumberedList> outcome) throws CannotBeDone {
+        if (outcome.refused()) {
+            throw CannotBeDone.because(outcome.problems());
+        }
+        return outcome.value().orElseThrow();
     }
 
     private int record() throws Exception {
@@ -85,13 +96,12 @@ final class PunchCommand implements Callable<Integer> {
                 throw CannotBeDone.because(lock.problems());
             }
             checkItems(before.list());
-            try (PunchLog log = NumberedList.open(held, terminal)) {
-                log.append(before.list().registrations());
-                log.append(new TreeSet<>(items).stream().map(toRecord::of).toList());
-            }
+            Outcome<NumberedList> now = before.recorded(held, new TreeSet<>(items).stream().map(toRecord::of).toList());
+            valueOf(now);
+            new Warnings(now.problems()).print(terminal.err());
             String recorded = new TreeSet<>(items).stream().map(String::valueOf).collect(Collectors.joining(", "));
             terminal.err().println(Sentences.of("punch.recorded", recorded));
-            show(NumberedList.of(before.list().judgement(), survey.folder(), correctDrift.asked()));
+            show(list(before.list().judgement()));
             return ExitCode.DONE;
         }
     }

@@ -1,22 +1,22 @@
 package covewalk.cli;
 
 import covewalk.report.Audit;
+import covewalk.report.Edition;
+import covewalk.report.Issue;
+import covewalk.report.OutFolder;
+import covewalk.report.Readership;
 import covewalk.report.Report;
-import covewalk.report.SideReport;
+import covewalk.survey.Problem;
 import covewalk.survey.file.FolderLock;
 import covewalk.survey.file.Holder;
 import covewalk.survey.file.Outcome;
 import covewalk.survey.file.ReadSurvey;
-import covewalk.survey.file.SealRecord;
 import covewalk.verdict.Judgement;
 import java.io.IOException;
-import java.nio.file.FileSystemException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -65,69 +65,59 @@ final class ReportCommand implements Callable<Integer> {
         try (FolderLock held = lock.value().orElse(null)) {
             ReadSurvey read = survey.read(terminal, language.words().locale());
             Judged judged = Judged.of(read, Optional.empty(), correctDrift.asked(), language.words(), terminal);
-            readers.check(judged.judgement().survey());
+            Readership asked = readers.of(judged.judgement().survey());
             makeOut();
-            NumberedList numbered = number(judged.judgement(), Optional.ofNullable(held));
-            lock.problems().forEach(why -> terminal.err().println(Sentences.of("report.not-fixed", why.sentence(Locale.ROOT))));
-            String seal = held == null || numbered.failed() ? "" : new Sealing(terminal).seal(held);
-            Warnings warnings = judged.warnings().and(numbered.toKnow());
-            Audit audit = new Audit(numbered.list(), read.log(), warnings.all(), sealed(seal));
-            List<Report.Written> written = write(audit);
+            Issue issue = issue(judged.judgement(), held, lock.problems());
+            Warnings warnings = judged.warnings().and(issue.numbered().toKnow());
+            List<Report.Written> written = write(issue.audit(read.log(), judged.warnings().all()), asked);
             warnings.print(terminal.err());
-            tell(written, seal);
+            tell(written, issue.code());
             terminal.out().println(language.words().counts(judged.judgement()));
             return ExitCode.of(judged.judgement());
         }
     }
 
-    private NumberedList number(Judgement judgement, Optional<FolderLock> lock) throws IOException, CannotBeDone {
-        NumberedList asRead = NumberedList.of(judgement, survey.folder(), correctDrift.asked());
-        return lock.isEmpty() ? asRead : asRead.registered(lock.get(), terminal);
+    private Issue issue(Judgement judgement, FolderLock held, List<Problem> whyNoLock) throws IOException, CannotBeDone {
+        Outcome<Issue> issued = held == null ? Issue.without(whyNoLock, survey.folder(), judgement, correctDrift.asked())
+                : Issue.under(held, judgement, correctDrift.asked());
+        if (issued.refused()) {
+            throw CannotBeDone.because(issued.problems());
+        }
+        Issue issue = issued.value().orElseThrow();
+        issue.whyUnsealed().forEach(this::warn);
+        return issue;
+    }
+
+    private List<Report.Written> write(Audit audit, Readership asked) throws Exception {
+        Edition edition = new Edition(language.words(), pages.style(), asked);
+        return Progress.during(Sentences.of("writing"), terminal, () -> {
+            List<Report.Written> written = new ArrayList<>();
+            edition.write(audit, survey.folder(), out, () -> false, written::add);
+            return written;
+        });
     }
 
     private void tell(List<Report.Written> written, String seal) {
-        written.stream().flatMap(one -> one.noPdf().stream()).limit(1)
-                .forEach(why -> terminal.err().println(Sentences.of("report.no-pdf", reason(why))));
-        written.stream().flatMap(one -> one.files().stream()).forEach(file -> terminal.out().println(Sentences.of("report.written", out.resolve(file.getFileName()).toString())));
+        written.stream().flatMap(one -> one.noPdf().stream()).limit(1).forEach(this::warn);
+        written.stream().flatMap(one -> one.files().stream())
+                .forEach(file -> terminal.out().println(Sentences.of("report.written", out.resolve(file.getFileName()).toString())));
         if (!seal.isEmpty()) {
             terminal.out().println(Sentences.of("report.sealed", seal));
         }
     }
 
-    /** Before the survey is sealed: a seal is for a report that was issued. */
-    private void makeOut() throws IOException, CannotBeDone {
-        if (Files.exists(out) && !Files.isDirectory(out)) {
-            throw CannotBeDone.because(Sentences.of("report.out-is-file", out.getFileName().toString()));
-        }
-        try {
-            Files.createDirectories(out);
-        } catch (FileSystemException refused) {
-            throw CannotBeDone.because(Sentences.of("report.out-refused", String.valueOf(out.getFileName())));
-        }
-        if (!Files.isWritable(out)) {
-            throw CannotBeDone.because(Sentences.of("report.out-denied", String.valueOf(out.getFileName())));
-        }
+    private void warn(Problem toKnow) {
+        terminal.err().println(toKnow.inFull(language.words().locale()));
     }
 
-    /** Nothing where the survey could not be sealed. */
-    private Optional<SealRecord> sealed(String code) throws IOException {
-        return code.isEmpty() ? Optional.empty() : Optional.of(SealRecord.of(survey.folder())).filter(seal -> seal.code().equals(code));
-    }
-
-    private static String reason(Throwable why) {
-        if (why instanceof IOException disk) {
-            return FailureWords.reason(disk);
+    private void makeOut() throws CannotBeDone {
+        Optional<OutFolder> trouble = OutFolder.make(out);
+        if (trouble.isPresent()) {
+            throw CannotBeDone.because(Sentences.of(switch (trouble.get()) {
+                case IS_FILE -> "report.out-is-file";
+                case CANNOT_BE_MADE -> "report.out-refused";
+                case NOT_WRITABLE -> "report.out-denied";
+            }, String.valueOf(out.getFileName())));
         }
-        System.getLogger("covewalk").log(System.Logger.Level.DEBUG, "no PDF", why);
-        return Sentences.of(why instanceof OutOfMemoryError ? "report.no-pdf.memory" : "report.no-pdf.fault");
-    }
-
-    private List<Report.Written> write(Audit audit) throws Exception {
-        return Progress.during(Sentences.of("writing"), terminal, () -> {
-            List<Report.Written> written = new ArrayList<>();
-            written.add(new Report(language.words(), pages.style()).write(audit, out));
-            readers.write(audit, survey.folder(), new SideReport(language.words(), pages.style()), out).ifPresent(written::add);
-            return written;
-        });
     }
 }

@@ -1,10 +1,11 @@
 package covewalk.cli;
 
 import covewalk.report.VerifiedJson;
-import covewalk.survey.file.FileChange;
+import covewalk.report.VerifiedWords;
 import covewalk.survey.file.Outcome;
 import covewalk.survey.file.SealCheck;
 import covewalk.survey.file.Verified;
+import covewalk.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.List;
@@ -66,41 +67,16 @@ final class VerifyCommand implements Callable<Integer> {
     }
 
     private void tell(Verified verified, List<Verified> earlier) {
-        terminal.out().println(headLine(verified));
-        verified.changes().forEach(change -> terminal.out().println("  " + sentence(change)));
+        VerifiedWords words = new VerifiedWords(Words.english());
+        terminal.out().println(words.result(verified));
+        verified.changes().forEach(change -> terminal.out().println("  " + words.change(change)));
         for (Verified seal : earlier) {
-            terminal.out().println(earlierLine(seal));
-            seal.changes().forEach(change -> terminal.out().println("  " + sentence(change)));
+            terminal.out().println(words.earlier(seal));
+            seal.changes().forEach(change -> terminal.out().println("  " + words.change(change)));
         }
         if (code == null) {
-            terminal.out().println(Sentences.of("verify.own-seals"));
+            terminal.out().println(Sentences.of("verify.own-seals", words.ownSeals()));
         }
-    }
-
-    private static String headLine(Verified verified) {
-        return switch (verified.result()) {
-            case UNCHANGED -> Sentences.of("verify.unchanged", verified.code());
-            case ADDED -> Sentences.of("verify.added", verified.code());
-            case CHANGED -> Sentences.of("verify.changed", verified.code());
-        };
-    }
-
-    private static String earlierLine(Verified seal) {
-        return switch (seal.result()) {
-            case UNCHANGED -> Sentences.of("verify.earlier.unchanged", seal.code());
-            case ADDED -> Sentences.of("verify.earlier.added", seal.code());
-            case CHANGED -> seal.logChanged() ? Sentences.of("verify.earlier.log-changed", seal.code())
-                    : Sentences.of("verify.earlier.changed", seal.code());
-        };
-    }
-
-    private static String sentence(FileChange change) {
-        return switch (change.kind()) {
-            case CHANGED -> Sentences.of("verify.file.changed", change.file());
-            case MISSING -> Sentences.of("verify.file.missing", change.file());
-            case ADDED -> Sentences.of("verify.file.added", change.file());
-            case ROWS_ADDED -> Sentences.of("verify.file.rows", change.file(), Integer.toString(change.rows()));
-        };
     }
 
     private static int code(Verified.Result result) {

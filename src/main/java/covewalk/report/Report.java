@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /** Writes a report: the punch list as a page for the browser, as a PDF to print, as a table and as data. */
 public final class Report {
@@ -37,9 +38,9 @@ public final class Report {
      * What was written.
      *
      * @param files in the order in which they were made
-     * @param noPdf why there is no PDF; empty where there is one
+     * @param noPdf why there is no PDF; empty where there is one, or where it was stopped
      */
-    public record Written(List<Path> files, Optional<Throwable> noPdf) {
+    public record Written(List<Path> files, Optional<Problem> noPdf) {
         public Written {
             files = List.copyOf(files);
         }
@@ -49,30 +50,45 @@ public final class Report {
         void writeTo(OutputStream out) throws IOException;
     }
 
+    /** Writes the files of the report, and is not stopped. */
+    public Written write(Audit audit, Path outDir) throws IOException {
+        return write(audit, outDir, () -> false);
+    }
+
     /**
      * Writes the files of the report. Each replaces an earlier one as a whole, once all that matter are made; where the
      * PDF cannot be made the others are written all the same, and an earlier PDF is taken away.
      *
      * @param outDir the folder to write to; made where it is missing
+     * @param stopped asked before each file is made, and before they replace earlier ones; then none is written
      */
-    public Written write(Audit audit, Path outDir) throws IOException {
+    public Written write(Audit audit, Path outDir, BooleanSupplier stopped) throws IOException {
         Files.createDirectories(outDir);
         Map<Path, Path> halves = new LinkedHashMap<>();
         try {
             for (Map.Entry<String, Part> part : parts(audit).entrySet()) {
-                half(outDir, part.getKey(), part.getValue(), halves);
+                if (!stopped.getAsBoolean()) {
+                    half(outDir, part.getKey(), part.getValue(), halves);
+                }
             }
-            Optional<Throwable> noPdf = pdf(audit, outDir, halves);
-            List<Path> written = new ArrayList<>();
-            for (Map.Entry<Path, Path> half : halves.entrySet()) {
-                written.add(Files.move(half.getKey(), half.getValue(), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING));
-            }
-            return new Written(written, noPdf);
+            Optional<Problem> noPdf = stopped.getAsBoolean() ? Optional.empty() : pdf(audit, outDir, halves);
+            return stopped.getAsBoolean() ? new Written(List.of(), Optional.empty()) : new Written(moved(outDir, halves, noPdf), noPdf);
         } finally {
             for (Path half : halves.keySet()) {
                 Files.deleteIfExists(half);
             }
         }
+    }
+
+    private static List<Path> moved(Path outDir, Map<Path, Path> halves, Optional<Problem> noPdf) throws IOException {
+        List<Path> written = new ArrayList<>();
+        for (Map.Entry<Path, Path> half : halves.entrySet()) {
+            written.add(Files.move(half.getKey(), half.getValue(), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING));
+        }
+        if (noPdf.isPresent()) {
+            Files.deleteIfExists(outDir.resolve(PDF));
+        }
+        return written;
     }
 
     private Map<String, Part> parts(Audit audit) {
@@ -103,15 +119,14 @@ public final class Report {
     }
 
     /** Whatever the PDF's library stumbles over, a missing part of Java or too little memory, the other files are worth having. */
-    private Optional<Throwable> pdf(Audit audit, Path outDir, Map<Path, Path> halves) throws IOException {
+    private Optional<Problem> pdf(Audit audit, Path outDir, Map<Path, Path> halves) throws IOException {
         try {
             half(outDir, PDF, out -> new PunchPdf().write(page(audit.list(), audit), out), halves);
             return Optional.empty();
         } catch (IOException | RuntimeException | LinkageError | OutOfMemoryError noPdf) {
             Files.deleteIfExists(unfinished(outDir, PDF));
             halves.remove(unfinished(outDir, PDF));
-            Files.deleteIfExists(outDir.resolve(PDF));
-            return Optional.of(noPdf);
+            return Optional.of(NoPdf.because(noPdf));
         }
     }
 

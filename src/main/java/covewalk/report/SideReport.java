@@ -76,7 +76,7 @@ public final class SideReport {
             return new Report.Written(written, Optional.empty());
         } catch (IOException | RuntimeException | LinkageError | OutOfMemoryError noPdf) { // the page is worth having alone
             Files.deleteIfExists(pdf);
-            return new Report.Written(written, Optional.of(noPdf));
+            return new Report.Written(written, Optional.of(NoPdf.because(noPdf)));
         }
     }
 

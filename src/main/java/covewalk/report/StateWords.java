@@ -12,13 +12,13 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** How items stand, in words: what people recorded, what is found now, and what was found before. */
-final class StateWords {
+public final class StateWords {
 
     private static final int LONGEST = 200;
 
     private final Words words;
 
-    StateWords(Words words) {
+    public StateWords(Words words) {
         this.words = words;
     }
 
@@ -62,7 +62,12 @@ final class StateWords {
 
     /** What the visit before found at the item's place; nothing where this visit follows none. */
     Optional<String> before(PunchList list, PunchItem item) {
-        return list.before().map(visit -> list.before(item)
+        return before(list, item.place());
+    }
+
+    /** What the visit before found at a place, whether it is an item or not; nothing where this visit follows none. */
+    public Optional<String> before(PunchList list, PunchPlace place) {
+        return list.before().map(visit -> PlaceThen.in(visit.judgement(), place)
                 .map(then -> words.text("retest.before", date(visit), figures(then)))
                 .orElseGet(() -> words.text("retest.before.none", date(visit))));
     }
@@ -80,7 +85,7 @@ final class StateWords {
     }
 
     /** A gone item in a line: its place, what is found there now and was before, and what is recorded. */
-    String inShort(PunchList list, GoneItem item) {
+    public String inShort(PunchList list, GoneItem item) {
         PunchState state = item.state();
         String place = words.text("state.item", words.numbers().fixed(state.item(), 0), where(state), kind(state), reels(state), found(item));
         String recorded = Stream.concat(Stream.of(stage(state)), recorded(state).stream()).collect(Collectors.joining("; "));

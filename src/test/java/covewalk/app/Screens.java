@@ -19,6 +19,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.stream.Stream;
@@ -40,7 +42,9 @@ public final class Screens extends FxRobot implements AutoCloseable {
     public static final Clock EVENING = Clock.fixed(Instant.parse("2026-10-05T18:30:00Z"), ZoneOffset.UTC);
 
     private final ExecutorService disk = Executors.newSingleThreadExecutor(Screens::quietThread);
-    private final ExecutorService sums = Executors.newSingleThreadExecutor(Screens::quietThread);
+    /** What is asked for while the window closes is dropped: nobody sees it any more. */
+    private final ExecutorService sums = new ThreadPoolExecutor(1, 1, 0, TimeUnit.SECONDS, new LinkedBlockingQueue<>(),
+            Screens::quietThread, new ThreadPoolExecutor.DiscardPolicy());
     private final Desk desk;
     private Shell shell;
     private Stage stage;

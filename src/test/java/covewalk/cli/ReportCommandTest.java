@@ -80,9 +80,9 @@ class ReportCommandTest {
     void whereAnotherProgramWritesTheReportIsMadeAndNeitherSealedNorNumbered() throws IOException {
         try (FolderLock other = FolderLock.take(survey, new Holder("Covewalk", "ben", "office-pc", "2026-10-05 18:00")).value().orElseThrow()) {
             Run run = report();
-            assertEquals("The report is complete, but not sealed, and new items have no fixed numbers. Somebody else writes in this survey:"
-                    + " Covewalk, run by ben on office-pc since 2026-10-05 18:00. Close the survey there, then open it here. Then report"
-                    + " again.\nNew items got these numbers for this time only: 1. They are fixed when the survey's folder can be written"
+            assertEquals("The report is complete, but not sealed, and new items have no fixed numbers. Put right what is said next, then"
+                    + " make it again.\nSomebody else writes in this survey: Covewalk, run by ben on office-pc since 2026-10-05 18:00. Close the"
+                    + " survey there, then open it here.\nNew items got these numbers for this time only: 1. They are fixed when the survey's folder can be written"
                     + " and the report is made again.\n", run.err());
             assertFalse(run.out().contains("Sealed"), run.out());
             assertEquals(1, run.code());
@@ -99,8 +99,8 @@ class ReportCommandTest {
     void aFolderThatMayNotBeWrittenIsReportedWithNumbersForThisTime() throws IOException {
         Files.createDirectory(survey.resolve("lock"));
         Run run = report();
-        assertTrue(run.err().startsWith("The report is complete, but not sealed, and new items have no fixed numbers. This folder cannot be"
-                + " locked for writing: "), run.err());
+        assertTrue(run.err().startsWith("The report is complete, but not sealed, and new items have no fixed numbers. Put right what is said next,"
+                + " then make it again.\nThis folder cannot be locked for writing: "), run.err());
         assertEquals(1, run.code());
         assertEquals(List.of("readings.csv", "survey.json"), SmallSurvey.files(survey));
     }
@@ -109,8 +109,8 @@ class ReportCommandTest {
     void aPunchLogWithoutRoomForThePlacesIsToldAndTheReportMade() throws IOException {
         Files.writeString(survey.resolve("punch.csv"), "item,note\n");
         Run run = report();
-        assertTrue(run.err().startsWith("The report is complete, but not sealed, and new items have no fixed numbers. punch.csv:1: cove: The"
-                + " file has no column cove"), run.err());
+        assertTrue(run.err().startsWith("The report is complete, but not sealed, and new items have no fixed numbers. Put right what is said next,"
+                + " then make it again.\npunch.csv:1: cove: The file has no column cove"), run.err());
         assertFalse(run.out().contains("Sealed"), run.out());
         assertEquals("item,note\n", Files.readString(survey.resolve("punch.csv")));
     }

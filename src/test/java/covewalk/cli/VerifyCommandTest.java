@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class VerifyCommandTest {
 
     private static final String OWN_SEALS =
-            "The seals lie in the survey's own folder; only the code on paper shows whether they were replaced too: --against CODE.\n";
+            "The seals lie in the survey's own folder; only the code on paper shows whether they were replaced too. Give it with --against CODE.\n";
 
     @TempDir
     Path folder;

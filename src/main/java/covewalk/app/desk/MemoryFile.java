@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -58,8 +59,8 @@ public final class MemoryFile {
         } catch (IOException | IllegalArgumentException unreadable) {
             return Memory.blank();
         }
-        return new Memory(settings(found), recent(found), place(found.getProperty("place", "")),
-                found.getProperty("meter", ""));
+        return new Memory(settings(found), folders(found, "survey."), place(found.getProperty("place", "")),
+                found.getProperty("meter", ""), Set.copyOf(folders(found, "without-drift.")));
     }
 
     private static Settings settings(Properties found) {
@@ -74,15 +75,15 @@ public final class MemoryFile {
         return text.matches("[0-9]{1,3}") ? Integer.parseInt(text) : otherwise;
     }
 
-    private static List<Path> recent(Properties found) {
-        return IntStream.range(0, 100).mapToObj(i -> found.getProperty("survey." + i, "")).filter(text -> !text.isEmpty())
+    private static List<Path> folders(Properties found, String key) {
+        return IntStream.range(0, 100).mapToObj(i -> found.getProperty(key + i, "")).filter(text -> !text.isEmpty())
                 .flatMap(text -> {
                     try {
                         return Stream.of(Path.of(text));
                     } catch (InvalidPathException ofAnotherSystem) {
                         return Stream.empty();
                     }
-                }).toList();
+                }).distinct().toList();
     }
 
     private static Place place(String code) {
@@ -98,9 +99,8 @@ public final class MemoryFile {
         kept.setProperty("sound", Boolean.toString(memory.settings().sound()));
         kept.setProperty("place", memory.place().code());
         kept.setProperty("meter", memory.meterShows());
-        for (int i = 0; i < memory.recent().size(); i++) {
-            kept.setProperty("survey." + i, memory.recent().get(i).toString());
-        }
+        keep(kept, "survey.", memory.recent());
+        keep(kept, "without-drift.", List.copyOf(memory.withoutDrift()));
         try {
             StringWriter text = new StringWriter();
             kept.store(text, null);
@@ -110,6 +110,12 @@ public final class MemoryFile {
             Files.move(beside, file, ATOMIC_MOVE, REPLACE_EXISTING);
         } catch (IOException notRemembered) {
             // the next start begins with the usual settings
+        }
+    }
+
+    private static void keep(Properties kept, String key, List<Path> folders) {
+        for (int i = 0; i < folders.size(); i++) {
+            kept.setProperty(key + i, folders.get(i).toString());
         }
     }
 }

@@ -58,8 +58,12 @@ final class Sitting {
         }
         close();
         spot.set(null);
-        memory.set(memory.get().opened(folder.toAbsolutePath().normalize()));
-        survey.set(outcome.value().orElseThrow());
+        Path remembered = folder.toAbsolutePath().normalize();
+        memory.set(memory.get().opened(remembered));
+        OpenSurvey opened = outcome.value().orElseThrow();
+        opened.correctDriftProperty().set(memory.get().withoutDrift().contains(remembered));
+        opened.correctDriftProperty().addListener((property, before, now) -> memory.set(memory.get().withDrift(remembered, now)));
+        survey.set(opened);
     }
 
     void close() {

@@ -34,7 +34,11 @@ final class CardView extends VBox {
 
     private final Texts texts;
 
-    CardView(Card card, Texts texts, Settings settings, Node punch, Runnable walkThere) {
+    /**
+     * @param before what an earlier visit found there
+     * @param punch how its item stands
+     */
+    CardView(Card card, Texts texts, Settings settings, Node before, Node punch, Runnable walkThere) {
         super(12);
         this.texts = texts;
         getStyleClass().add("card");
@@ -50,7 +54,7 @@ final class CardView extends VBox {
         HBox.setHgrow(title, Priority.ALWAYS);
         HBox head = new HBox(16, verdict, title);
         head.setAlignment(Pos.CENTER_LEFT);
-        getChildren().addAll(head, sentence);
+        getChildren().addAll(head, sentence, before);
         add(null, lines(card.checkFirst(), "fault-check"));
         getChildren().add(walk);
         card.cautions().forEach(caution -> getChildren().add(caution(caution)));

@@ -1,7 +1,9 @@
 package covewalk.app.faults;
 
 import covewalk.app.desk.Desk;
+import covewalk.app.forms.Says;
 import covewalk.app.strip.DiagramsView;
+import covewalk.app.strip.DriftView;
 import covewalk.app.strip.Finding;
 import covewalk.app.strip.FindingWords;
 import covewalk.app.strip.StripView;
@@ -45,6 +47,7 @@ final class FaultsView extends ScrollPane {
     private final Label nothing = new Label();
     private final PunchModel punch;
     private final PunchView punchView;
+    private final Says before;
     private Finding shown;
 
     FaultsView(Desk desk, FaultsModel model) {
@@ -53,6 +56,7 @@ final class FaultsView extends ScrollPane {
         this.texts = desk.texts(FaultsView.class);
         this.punch = new PunchModel(desk);
         this.punchView = new PunchView(punch, texts);
+        this.before = new Says("fault-before", "fault-line", punch.beforeProperty());
         getStyleClass().addAll("page", "faults");
         setFitToWidth(true);
         setFitToHeight(true);
@@ -73,7 +77,7 @@ final class FaultsView extends ScrollPane {
         columns.getChildren().addAll(list, card);
         HBox.setHgrow(card, Priority.ALWAYS);
         HBox.setHgrow(diagrams, Priority.SOMETIMES);
-        all.getChildren().addAll(new StripView(desk), filter, columns);
+        all.getChildren().addAll(new StripView(desk), new DriftView(desk), filter, columns);
         setContent(all);
         widthProperty().addListener((property, before, now) -> arrange());
         heightProperty().addListener((property, before, now) -> arrange());
@@ -102,7 +106,7 @@ final class FaultsView extends ScrollPane {
         boolean another = shown == null || !now.sameAs(shown);
         shown = now;
         card.setContent(new CardView(new CardWords(texts, desk.settings().feet()).card(now, judgement), texts, desk.settings(),
-                punchView, model::walkThere));
+                before, punchView, model::walkThere));
         if (another) {
             card.setVvalue(0);
         }

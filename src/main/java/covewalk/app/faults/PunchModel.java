@@ -4,10 +4,13 @@ import covewalk.app.desk.Desk;
 import covewalk.app.open.OpenSurvey;
 import covewalk.app.strip.Finding;
 import covewalk.app.text.Texts;
+import covewalk.report.NumberedList;
 import covewalk.report.PunchItem;
+import covewalk.report.StateWords;
 import covewalk.survey.Problem;
 import covewalk.survey.file.Outcome;
 import covewalk.survey.file.PunchColumn;
+import covewalk.survey.file.PunchPlace;
 import covewalk.verdict.Fault;
 import covewalk.verdict.Judgement;
 import java.nio.file.Path;
@@ -32,6 +35,7 @@ final class PunchModel {
     private final PunchFields fields = new PunchFields();
     private final ReadOnlyObjectWrapper<PunchItem> item = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper before = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper status = new ReadOnlyStringWrapper("");
     private Finding finding;
     private OpenSurvey readOf;
@@ -50,6 +54,11 @@ final class PunchModel {
     /** As "Item 3: open"; empty where there is no item. */
     ReadOnlyStringProperty titleProperty() {
         return title.getReadOnlyProperty();
+    }
+
+    /** What an earlier visit found there; empty where this visit follows none. */
+    ReadOnlyStringProperty beforeProperty() {
+        return before.getReadOnlyProperty();
     }
 
     /** Whether it was recorded, or why not. */
@@ -73,10 +82,11 @@ final class PunchModel {
         if (chosen == null || finding == null || !chosen.sameAs(finding)) {
             fields.leave();
             status.set("");
+            before.set("");
             show(null);
         }
         finding = chosen;
-        if (chosen != null && chosen.fault().isPresent()) {
+        if (chosen != null && (chosen.fault().isPresent() || !desk.survey().survey().visit().follows().isBlank())) {
             readAnew();
         }
     }
@@ -95,7 +105,8 @@ final class PunchModel {
         OpenSurvey survey = desk.survey();
         Judgement judgement = survey.judgementProperty().get();
         boolean corrected = survey.correctDriftProperty().get();
-        Optional<PunchReading> known = Optional.ofNullable(reading).filter(there -> readOf == survey);
+        Optional<NumberedList> known = Optional.ofNullable(reading).filter(there -> readOf == survey && there.corrected() == corrected)
+                .flatMap(PunchReading::numbered);
         Path folder = survey.folder();
         desk.workers().sums().execute(() -> {
             PunchReading now = PunchReading.of(folder, judgement, corrected, known);
@@ -114,6 +125,20 @@ final class PunchModel {
         }
         show(finding == null ? null
                 : now.list().flatMap(list -> list.items().stream().filter(standsFor(finding)).findFirst()).orElse(null));
+        before.set(finding == null ? "" : now.numbered().map(this::before).orElse(""));
+    }
+
+    /** As the report says it: what the visit before found there, or that an item of it is no longer found. */
+    private String before(NumberedList numbered) {
+        if (!numbered.ofOldVisit().isEmpty()) {
+            return inWords(numbered.ofOldVisit());
+        }
+        StateWords words = new StateWords(texts.words());
+        PunchPlace here = PunchPlace.of(finding.cove().cove().id(), finding.kind().code(), finding.positionM(), finding.reels());
+        return numbered.list().gone().stream()
+                .filter(gone -> finding.fault().isEmpty() && gone.state().place().filter(here::isLike).isPresent()).findFirst()
+                .map(gone -> words.inShort(numbered.list(), gone))
+                .or(() -> words.before(numbered.list(), here)).orElse("");
     }
 
     private static Predicate<PunchItem> standsFor(Finding finding) {

@@ -1,44 +1,49 @@
 package covewalk.app.faults;
 
 import covewalk.report.EarlierVisit;
+import covewalk.report.NumberedList;
 import covewalk.report.PunchList;
 import covewalk.survey.Problem;
 import covewalk.survey.file.DiskWords;
 import covewalk.survey.file.Outcome;
-import covewalk.survey.file.PunchLog;
-import covewalk.survey.file.PunchStates;
 import covewalk.verdict.Judgement;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * The items of a survey with their numbers and states, as its log has them.
  *
- * @param list empty where the log cannot be read
- * @param before the visit that this one follows
- * @param problems why not, and what is to be known
+ * @param numbered empty where the log cannot be read
+ * @param corrected whether a drift was taken off on the visit before too
+ * @param problems why not
  */
-record PunchReading(Optional<PunchList> list, Optional<EarlierVisit> before, List<Problem> problems) {
+record PunchReading(Optional<NumberedList> numbered, boolean corrected, List<Problem> problems) {
 
     /**
      * Reads, and writes nothing.
      *
-     * @param known the visit before, where it was looked for already, since it does not change
+     * @param known with the visit before, where that was judged already in the same way, since it does not change
      */
-    static PunchReading of(Path folder, Judgement judgement, boolean correctDrift, Optional<PunchReading> known) {
-        List<Problem> problems = new ArrayList<>();
+    static PunchReading of(Path folder, Judgement judgement, boolean correctDrift, Optional<NumberedList> known) {
         try {
-            Optional<EarlierVisit> before = known.isPresent() ? known.get().before()
-                    : EarlierVisit.of(folder, judgement.survey(), correctDrift, problems);
-            Outcome<PunchStates> states = PunchLog.read(folder);
-            problems.addAll(states.problems());
-            return new PunchReading(states.value().map(there -> PunchList.of(judgement, there, before)), before, problems);
+            Outcome<NumberedList> numbered = known.isEmpty() ? NumberedList.of(folder, judgement, correctDrift)
+                    : NumberedList.of(folder, judgement, known.get().list().before(), known.get().ofOldVisit());
+            return new PunchReading(numbered.value(), correctDrift, numbered.problems());
         } catch (IOException failed) {
-            problems.add(Problem.refusal("folder.failed", DiskWords.reason(failed)));
-            return new PunchReading(Optional.empty(), Optional.empty(), problems);
+            return new PunchReading(Optional.empty(), correctDrift,
+                    List.of(Problem.refusal("folder.failed", DiskWords.reason(failed))));
         }
+    }
+
+    /** The list itself; empty where the log cannot be read. */
+    Optional<PunchList> list() {
+        return numbered.map(NumberedList::list);
+    }
+
+    /** The visit that this one follows. */
+    Optional<EarlierVisit> before() {
+        return list().flatMap(PunchList::before);
     }
 }

@@ -2,18 +2,16 @@ package covewalk.app.faults;
 
 import covewalk.app.open.DiskWork;
 import covewalk.report.EarlierVisit;
+import covewalk.report.NumberedList;
 import covewalk.report.PunchItem;
-import covewalk.report.PunchList;
 import covewalk.survey.Problem;
 import covewalk.survey.file.NotKept;
 import covewalk.survey.file.Outcome;
 import covewalk.survey.file.PunchChange;
 import covewalk.survey.file.PunchColumn;
-import covewalk.survey.file.PunchLog;
 import covewalk.survey.file.ReadingLog;
 import covewalk.verdict.Judgement;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,22 +31,16 @@ record Recording(Judgement judgement, Optional<EarlierVisit> before, Predicate<P
     /** @return why it could not be recorded, or what is to be known although it was */
     @Override
     public List<Problem> with(ReadingLog log) throws IOException {
-        Outcome<PunchLog> opened = PunchLog.open(log.lock());
-        List<Problem> problems = new ArrayList<>(opened.problems());
-        if (opened.refused()) {
-            return problems;
+        Outcome<NumberedList> numbered = NumberedList.of(log.lock().folder(), judgement, before, List.of());
+        Optional<PunchItem> item = numbered.value().flatMap(all -> all.list().items().stream().filter(which).findFirst());
+        if (item.isEmpty()) {
+            return numbered.problems();
         }
-        try (PunchLog punch = opened.value().orElseThrow()) {
-            PunchList list = PunchList.of(judgement, punch.states(), before);
-            Optional<PunchItem> item = list.items().stream().filter(which).findFirst();
-            if (item.isPresent()) {
-                List<PunchChange> rows = new ArrayList<>(list.registrations());
-                rows.add(new PunchChange(item.get().number(), Optional.empty(), cells));
-                punch.append(rows);
-            }
+        try {
+            return numbered.value().orElseThrow().recorded(log.lock(),
+                    List.of(new PunchChange(item.get().number(), Optional.empty(), cells))).problems();
         } catch (NotKept notKept) {
-            problems.add(notKept.problem());
+            return List.of(notKept.problem());
         }
-        return problems;
     }
 }

@@ -3,6 +3,7 @@ package covewalk.app.report;
 import covewalk.app.desk.Desk;
 import covewalk.app.desk.Place;
 import covewalk.app.parts.VerdictView;
+import covewalk.app.strip.DriftView;
 import covewalk.app.text.Texts;
 import java.util.List;
 import java.util.Optional;
@@ -18,11 +19,13 @@ final class ContentsView extends VBox {
 
     private final Desk desk;
     private final Texts texts;
+    private final DriftView drift;
 
     ContentsView(Desk desk, ReportModel model, Texts texts) {
         super(8);
         this.desk = desk;
         this.texts = texts;
+        this.drift = new DriftView(desk);
         getStyleClass().add("report-side");
         setId("report-contents");
         model.contentsProperty().addListener((property, before, now) -> show(now));
@@ -36,6 +39,7 @@ final class ContentsView extends VBox {
             return;
         }
         getChildren().add(counts(contents));
+        getChildren().add(drift);
         missing(contents.notWalked());
         getChildren().add(wrapped(texts.get("signs"), "part-heading"));
         getChildren().add(wrapped(contents.inspector().map(name -> texts.get("signs.inspector", name))

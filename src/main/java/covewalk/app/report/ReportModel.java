@@ -39,6 +39,7 @@ final class ReportModel {
     private final ObjectProperty<Language> language;
     private final ObjectProperty<Paper> paper = new SimpleObjectProperty<>(Paper.A4);
     private final ObjectProperty<LengthUnit> lengths;
+    private final ForWhom forWhom;
     private final StringProperty folder = new SimpleStringProperty("");
     private final ReadOnlyObjectWrapper<Contents> contents = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyStringWrapper whyNot = new ReadOnlyStringWrapper("");
@@ -57,6 +58,9 @@ final class ReportModel {
         this.texts = desk.texts(ReportModel.class);
         language = new SimpleObjectProperty<>(Language.of(texts.locale().getLanguage()).orElse(Language.ENGLISH));
         lengths = new SimpleObjectProperty<>(desk.settings().feet() ? LengthUnit.FT : LengthUnit.M);
+        forWhom = new ForWhom(desk, texts);
+        forWhom.reelProperty().addListener(follow);
+        forWhom.readerProperty().addListener(follow);
         folder.addListener(follow);
         desk.surveyProperty().addListener((property, before, now) -> watch(before, now));
         watch(null, desk.survey());
@@ -64,6 +68,10 @@ final class ReportModel {
 
     ObjectProperty<Language> languageProperty() {
         return language;
+    }
+
+    ForWhom forWhom() {
+        return forWhom;
     }
 
     ObjectProperty<Paper> paperProperty() {
@@ -104,7 +112,7 @@ final class ReportModel {
         return done.getReadOnlyProperty();
     }
 
-    /** Whether it can still be stopped: not once the survey is sealed for it. */
+    /** Whether it can still be stopped: not once all files are written. */
     ReadOnlyBooleanProperty stoppableProperty() {
         return stoppable.getReadOnlyProperty();
     }
@@ -128,6 +136,7 @@ final class ReportModel {
         }
         status.set("");
         issued.set(null);
+        forWhom.begin();
         follow();
     }
 
@@ -149,6 +158,7 @@ final class ReportModel {
             contents.set(judgement == null ? null
                     : Contents.of(new Audit(judgement, survey.log(), survey.toKnow(), Optional.empty()), texts.words()));
         }
+        forWhom.follow();
         whyNot.set(whyNot(survey, judgement));
         if (issued.get() != null && judgement != issuedOf) {
             status.set(texts.get("since"));
@@ -164,6 +174,9 @@ final class ReportModel {
         }
         if (judgement == null || survey.judgingProperty().get()) {
             return texts.get("why-not.judging");
+        }
+        if (forWhom.chosen().isEmpty()) {
+            return texts.get("why-not.no-reel");
         }
         return path().isEmpty() ? texts.get("why-not.no-folder") : "";
     }
@@ -190,34 +203,36 @@ final class ReportModel {
         done.set(0);
         issued.set(null);
         issuedOf = survey.judgementProperty().get();
-        Choices choices = new Choices(language.get(), new PageStyle(paper.get(), lengths.get()), path().orElseThrow());
-        survey.onDisk(new Issue(survey.folder(), issuedOf, survey.correctDriftProperty().get(), choices, texts,
+        Choices choices = new Choices(language.get(), new PageStyle(paper.get(), lengths.get()), forWhom.chosen().orElseThrow(),
+                path().orElseThrow());
+        survey.onDisk(new Issuing(survey.folder(), issuedOf, survey.correctDriftProperty().get(), choices, texts,
                 step -> desk.workers().screen().execute(() -> begun(step)), stopThis::get), this::ended);
     }
 
-    private void begun(Issue.Step step) {
-        if (running.get()) {
+    private void begun(Issuing.Step step) {
+        if (running.get() && !stop.get()) {
             status.set(texts.get("step." + step.code()));
-            done.set((1.0 + step.ordinal()) / (1 + Issue.Step.values().length));
-            stoppable.set(step == Issue.Step.READING);
+            done.set((1.0 + step.ordinal()) / (1 + Issuing.Step.values().length));
         }
     }
 
-    /** Before anything was sealed. */
+    /** Before the next file is made; what is under way is finished. */
     void stop() {
         stop.set(true);
+        stoppable.set(false);
+        status.set(texts.get("stopping"));
     }
 
-    private void ended(Outcome<Issue.Ended> outcome) {
+    private void ended(Outcome<Issuing.Ended> outcome) {
         running.set(false);
         stoppable.set(false);
         if (outcome.refused()) {
             status.set(outcome.problems().stream().map(this::sentence).collect(Collectors.joining(" ")));
             return;
         }
-        Issue.Ended ended = outcome.value().orElseThrow();
+        Issuing.Ended ended = outcome.value().orElseThrow();
         issued.set(ended.issued().orElse(null));
-        status.set(ended.issued().isPresent() ? "" : ended.why().isEmpty() ? texts.get("stopped") : ended.why());
+        status.set(ended.says());
     }
 
     private String sentence(Problem problem) {

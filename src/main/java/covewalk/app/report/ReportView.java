@@ -2,6 +2,7 @@ package covewalk.app.report;
 
 import covewalk.app.desk.Desk;
 import covewalk.app.text.Texts;
+import javafx.application.Platform;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
@@ -24,8 +25,17 @@ final class ReportView extends GridPane {
         setHgap(24);
         setVgap(16);
         write = new WritingView(desk, model, texts);
-        contents = scrolled(new ContentsView(desk, model, texts));
+        CheckSeals seals = new CheckSeals(desk);
+        SealsView check = new SealsView(seals, texts);
+        check.getStyleClass().add("report-side");
+        contents = scrolled(new VBox(new ContentsView(desk, model, texts), check));
         writing = scrolled(write);
+        model.issuedProperty().addListener((property, before, now) -> {
+            seals.forget();
+            if (now != null) {
+                Platform.runLater(() -> writing.setVvalue(writing.getVmax())); // once it is laid out: what was written stands last
+            }
+        });
         arrange(true);
         widthProperty().addListener((property, before, now) -> {
             boolean wide = now.doubleValue() > TWO_COLUMNS_EM * write.em();

@@ -4,6 +4,7 @@ import covewalk.app.desk.Desk;
 import covewalk.app.text.Texts;
 import covewalk.report.LengthUnit;
 import covewalk.report.Paper;
+import covewalk.report.Readership.Reader;
 import covewalk.words.Language;
 import java.io.File;
 import java.nio.file.Files;
@@ -12,6 +13,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import javafx.beans.binding.Bindings;
 import javafx.beans.property.Property;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
@@ -24,6 +26,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.DirectoryChooser;
@@ -49,10 +52,10 @@ final class WritingView extends VBox {
         getStyleClass().add("report-side");
         Label heading = new Label(texts.get("write"));
         heading.getStyleClass().add("heading");
-        getChildren().addAll(heading, choice("language", "language.", List.of(Language.values()), Language::code, model.languageProperty()),
-                choice("paper", "paper.", List.of(Paper.values()), Paper::code, model.paperProperty()),
-                choice("lengths", "lengths.", List.of(LengthUnit.values()), LengthUnit::code, model.lengthsProperty()),
-                place(), writing(), said(model.whyNotProperty(), "report-why-not"), said(model.statusProperty(), "report-status"), issued);
+        FlowPane page = new FlowPane(20, 8, choice(new HBox(4), "language", "language.", List.of(Language.values()), Language::code, model.languageProperty()),
+                choice(new HBox(4), "paper", "paper.", List.of(Paper.values()), Paper::code, model.paperProperty()),
+                choice(new HBox(4), "lengths", "lengths.", List.of(LengthUnit.values()), LengthUnit::code, model.lengthsProperty()));
+        getChildren().addAll(heading, forWhom(), page, place(), writing(), said(model.whyNotProperty(), "report-why-not"), said(model.statusProperty(), "report-status"), issued);
         model.issuedProperty().addListener((property, before, now) -> show(now));
         show(model.issuedProperty().get());
     }
@@ -72,11 +75,11 @@ final class WritingView extends VBox {
     /**
      * One of a few, all of them in sight.
      *
+     * @param buttons where they stand
      * @param start of the keys of their texts
      */
-    private <T> Node choice(String name, String start, List<T> values, Function<T, String> code, Property<T> chosen) {
+    private <T> Node choice(Pane buttons, String name, String start, List<T> values, Function<T, String> code, Property<T> chosen) {
         ToggleGroup group = new ToggleGroup();
-        FlowPane buttons = new FlowPane(4, 4);
         for (T value : values) {
             ToggleButton button = new ToggleButton(texts.get(start + code.apply(value)));
             button.setId("report-" + name + "-" + code.apply(value));
@@ -91,6 +94,15 @@ final class WritingView extends VBox {
         Label label = new Label(texts.get(name));
         label.getStyleClass().add("weak");
         return new VBox(2, label, buttons);
+    }
+
+    private Node forWhom() {
+        Node readers = choice(new FlowPane(4, 4), "for", "for.", List.of(Reader.values()), Reader::code, model.forWhom().readerProperty());
+        Label says = wrapped("");
+        says.getStyleClass().add("small");
+        says.textProperty().bind(Bindings.createStringBinding(() -> texts.get("for." + model.forWhom().readerProperty().get().code() + ".says"),
+                model.forWhom().readerProperty()));
+        return new VBox(4, readers, says, new ReelView(model.forWhom(), texts));
     }
 
     private Node place() {
@@ -158,9 +170,11 @@ final class WritingView extends VBox {
         if (report == null) {
             return;
         }
-        Label head = new Label(texts.get("written"));
-        head.getStyleClass().add("part-heading");
-        issued.getChildren().add(head);
+        if (!report.files().isEmpty()) {
+            Label head = new Label(texts.get("written"));
+            head.getStyleClass().add("part-heading");
+            issued.getChildren().add(head);
+        }
         report.files().stream().sorted(Comparator.comparingInt(file -> KINDS.indexOf(end(file))))
                 .forEach(file -> issued.getChildren().add(file(file)));
         report.toKnow().forEach(sentence -> issued.getChildren().add(wrapped(sentence)));
@@ -168,7 +182,7 @@ final class WritingView extends VBox {
             TextField seal = new TextField(report.seal());
             seal.setId("report-seal");
             seal.setEditable(false);
-            Label label = wrapped(texts.get("seal"));
+            Label label = wrapped(texts.get(report.files().isEmpty() ? "seal.alone" : "seal"));
             label.setLabelFor(seal);
             issued.getChildren().addAll(label, seal);
         }

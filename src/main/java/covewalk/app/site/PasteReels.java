@@ -40,6 +40,7 @@ final class PasteReels {
     private final Supplier<Writing> writing;
     private final IntSupplier year;
     private final Texts texts;
+    private final LayRow layRow;
     private final StringProperty text = new SimpleStringProperty("");
     private final ObservableList<ReelColumn> columns = FXCollections.observableArrayList();
     private final ReadOnlyIntegerWrapper asked = new ReadOnlyIntegerWrapper(-1);
@@ -54,8 +55,14 @@ final class PasteReels {
         this.writing = writing;
         this.year = year;
         this.texts = texts;
+        layRow = new LayRow(description, writing, texts);
         text.addListener((property, before, now) -> read());
         read();
+    }
+
+    /** What may be laid of the table that was added last. */
+    LayRow layRow() {
+        return layRow;
     }
 
     StringProperty textProperty() {
@@ -149,24 +156,28 @@ final class PasteReels {
         List<Reel> all = new ArrayList<>(description.survey().reels());
         List<PastedTable.Row> left = new ArrayList<>();
         List<String> why = new ArrayList<>();
+        List<Reel> row = new ArrayList<>();
         int there = 0;
         int number = all.size() + 1;
-        for (PastedTable.Row row : rows()) {
+        for (PastedTable.Row pasted : rows()) {
             number = free(number, reels.keySet());
-            ReelRow.Read read = reader.read(row, "R" + number);
+            ReelRow.Read read = reader.read(pasted, "R" + number);
             Reel same = reels.get(read.reel().id());
             if (!read.trouble().isEmpty() || same != null && !same.equals(read.reel())) {
-                left.add(row);
-                why.add(texts.get("paste.row", Integer.toString(row.line()),
+                left.add(pasted);
+                why.add(texts.get("paste.row", Integer.toString(pasted.line()),
                         read.trouble().isEmpty() ? texts.get("paste.taken", read.reel().id()) : read.trouble()));
             } else if (same == null) {
                 reels.put(read.reel().id(), read.reel());
                 all.add(read.reel());
+                row.add(read.reel());
             } else {
                 there++;
+                row.add(same);
             }
         }
         added(all, there, left, why);
+        layRow.offer(left.isEmpty() && trouble.get().isEmpty() ? row : List.of());
     }
 
     private static int free(int from, Set<String> taken) {

@@ -1,6 +1,7 @@
 package covewalk.app.site;
 
 import covewalk.app.forms.Choices;
+import covewalk.app.forms.GroupSeparator;
 import covewalk.app.forms.Says;
 import covewalk.app.text.Texts;
 import java.util.List;
@@ -27,6 +28,7 @@ final class PasteView extends VBox {
         TextArea area = new TextArea();
         area.setId("paste-text");
         area.setPrefRowCount(4);
+        GroupSeparator.keepIn(area);
         area.textProperty().bindBidirectional(model.textProperty());
         area.addEventFilter(KeyEvent.KEY_PRESSED, event -> leave(area, event));
         Label name = new Label(texts.get("paste"));
@@ -44,7 +46,8 @@ final class PasteView extends VBox {
         ask.setOnAction(event -> model.askAll());
         model.askedProperty().addListener((property, before, now) -> ask());
         model.textProperty().addListener((property, before, now) -> ask());
-        getChildren().addAll(name, area, new Says("paste-says", "line-remark", model.saysProperty()), question,
+        getChildren().addAll(name, area, new Says("paste-says", "line-remark", model.saysProperty()),
+                new LayRowView(model.layRow(), texts), question,
                 new FlowPane(12, 8, add, ask), new Says("paste-trouble", "line-trouble", model.troubleProperty()));
         ask();
     }

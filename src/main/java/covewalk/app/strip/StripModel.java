@@ -140,7 +140,8 @@ final class StripModel {
         cove.set(coves.stream().filter(judged -> judged.cove().id().equals(id)).findFirst()
                 .orElse(coves.isEmpty() ? null : coves.get(0)));
         findings = cove.get() == null ? List.of() : Finding.in(cove.get(), now.survey().limits());
-        name.set(cove.get() == null ? "" : name(cove.get().cove()));
+        String named = cove.get() == null ? "" : name(cove.get().cove());
+        name.set(Drift.isTakenOff(now) ? texts.get("drift.named", named) : named);
         draw();
     }
 

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,7 +23,8 @@ class MemoryFileTest {
     @Test
     void whatIsRememberedComesBack() {
         Memory memory = new Memory(new Settings(Theme.CONTRAST, 150, Locale.GERMAN, true, false),
-                List.of(home.resolve("Baustelle Süd"), home.resolve("b")), Place.WALK, "xy 5 lux");
+                List.of(home.resolve("Baustelle Süd"), home.resolve("b")), Place.WALK, "xy 5 lux",
+                Set.of(home.resolve("Baustelle Süd")));
         MemoryFile file = new MemoryFile(home.resolve("not there yet").resolve("app.properties"));
         file.write(memory);
         assertEquals(memory, file.read());
@@ -66,5 +68,14 @@ class MemoryFileTest {
     void theLatestSurveyStandsFirstAndOnlyOnce() {
         Memory memory = Memory.blank().opened(home.resolve("a")).opened(home.resolve("b")).opened(home.resolve("a"));
         assertEquals(List.of(home.resolve("a"), home.resolve("b")), memory.recent());
+    }
+
+    @Test
+    void aSurveyThatIsForgottenTakesWithItWhatWasChosenForIt() {
+        Path a = home.resolve("a");
+        Memory memory = Memory.blank().opened(a).withDrift(a, true);
+        assertEquals(Set.of(a), memory.opened(home.resolve("b")).withoutDrift());
+        assertEquals(Set.of(), memory.withDrift(a, false).withoutDrift());
+        assertEquals(Set.of(), memory.without(a).opened(a).withoutDrift());
     }
 }

@@ -1,11 +1,15 @@
 package covewalk.app.faults;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import covewalk.app.DriftingSurvey;
 import covewalk.app.Screens;
 import covewalk.app.desk.Place;
 import covewalk.app.desk.Spot;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
@@ -75,5 +79,33 @@ class FaultsScreenTest {
         screens.clickOn("#faults-diagrams");
         assertTrue(screens.find("#diagrams-profile").isVisible());
         assertTrue(screens.lookup("#fault-title").tryQuery().isEmpty());
+    }
+
+    @Test
+    void aDriftIsTakenOffByOneTouchAndNamedWhereItsVerdictsStand() throws IOException {
+        assertFalse(screens.<Label>find("#drift-says").getText().contains("drift"));
+        screens.survey(DriftingSurvey.in(folder.resolve("drifting")));
+        screens.interact(() -> screens.desk().go(Place.FAULTS));
+        screens.picture("faults-drift");
+        screens.clickOn("#drift-off");
+        screens.until(() -> screens.<Label>find("#strip-cove").getText().endsWith("corrected for drift"));
+        assertTrue(screens.<Label>find("#drift-says").getText().startsWith("Corrected for drift: "));
+        screens.picture("faults-drift-off");
+        screens.interact(() -> screens.desk().go(Place.REPORT));
+        screens.until(() -> screens.lookup("#report-counts").tryQuery().isPresent());
+        assertTrue(screens.<Label>find("#drift-says").getText().startsWith("Corrected for drift: "));
+        screens.picture("report-drift-off");
+    }
+
+    @Test
+    void whatTheVisitBeforeFoundStandsUnderWhatIsFoundNow() throws IOException {
+        Path again = Files.move(Screens.demo(Files.createDirectory(folder.resolve("copy"))), folder.resolve("again"));
+        Files.writeString(again.resolve("survey.json"), Files.readString(again.resolve("survey.json"))
+                .replace("\"follows\": \"\"", "\"follows\": \"reading-rooms\""));
+        screens.interact(() -> screens.desk().go(Place.SURVEYS));
+        screens.survey(again);
+        screens.interact(() -> screens.desk().go(Place.FAULTS));
+        screens.until(() -> screens.<Label>find("#fault-before").getText().startsWith("Before (2026-10-12): "));
+        screens.picture("faults-before");
     }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import covewalk.app.DemoDesk;
+import covewalk.app.Screens;
 import covewalk.app.desk.Desk;
 import covewalk.app.strip.Finding;
 import covewalk.survey.file.PunchColumn;
@@ -15,6 +16,9 @@ import covewalk.verdict.Judgement;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -146,5 +150,48 @@ class PunchModelTest {
         Files.move(pulled, desk.survey().folder());
         model.record();
         assertEquals("kept", onDisk(1).text(PunchColumn.NOTE));
+    }
+
+    /** The same site visited again, with what changed on the way. */
+    private void visitAgain(String follows, UnaryOperator<String> log) throws IOException {
+        Path second = Screens.demo(Files.createDirectory(folder.resolve("second")));
+        Path beside = Files.move(second, folder.resolve("reading-rooms-again"));
+        for (String file : List.of("punch.csv", "seal.json")) {
+            Files.delete(beside.resolve(file));
+        }
+        Path description = beside.resolve("survey.json");
+        Files.writeString(description, Files.readString(description).replace("\"follows\": \"\"", "\"follows\": \"" + follows + "\""));
+        Files.writeString(beside.resolve("readings.csv"), log.apply(Files.readString(beside.resolve("readings.csv"))));
+        desk.open(beside, refused -> {
+            throw new AssertionError(refused);
+        });
+    }
+
+    @Test
+    void whatAnEarlierVisitFoundStandsBesideTheFault() throws IOException {
+        model.look(at(0, 5));
+        assertEquals("", model.beforeProperty().get(), "this visit follows none");
+        visitAgain("reading-rooms", log -> log);
+        model.look(at(0, 5));
+        assertTrue(model.beforeProperty().get().startsWith("Before (2026-10-12): 3.41 steps, standard uncertainty "),
+                model.beforeProperty().get());
+        assertTrue(model.titleProperty().get().startsWith("Item 1 of the punch list"), model.titleProperty().get());
+    }
+
+    @Test
+    void whatIsPutRightSinceSaysSoAtItsPlace() throws IOException {
+        visitAgain("reading-rooms", log -> log.lines().limit(1).collect(Collectors.joining("", "", "\n")));
+        model.look(at(0, 5));
+        assertTrue(model.beforeProperty().get().startsWith("Item 1: C1 at 5.00 m, joint, R1 | R2: no longer found. Before (2026-10-12): 3.41"),
+                model.beforeProperty().get());
+        assertNull(model.itemProperty().get());
+    }
+
+    @Test
+    void anEarlierVisitThatIsNotThereIsSaid() throws IOException {
+        visitAgain("spring", log -> log);
+        model.look(at(0, 5));
+        assertTrue(model.beforeProperty().get().startsWith("The earlier survey spring does not lie beside this one"),
+                model.beforeProperty().get());
     }
 }

@@ -13,6 +13,7 @@ import covewalk.app.desk.Memory;
 import covewalk.app.desk.Place;
 import covewalk.app.open.Opener;
 import covewalk.app.open.Workers;
+import covewalk.report.Readership.Reader;
 import covewalk.survey.file.Holder;
 import covewalk.verdict.limit.Verdict;
 import covewalk.words.Language;
@@ -133,24 +134,86 @@ class ReportModelTest {
     }
 
     @Test
-    void canBeStoppedUntilItIsSealed() throws IOException {
+    void aDamagedLogOfItemsIsToldAndNoNumberIsGivenTwice() throws IOException {
+        byte[] before = seal(survey());
+        Files.writeString(survey().resolve("punch.csv"), "item,due\n1,soon\n");
+        model.write();
+        assertEquals("punch.csv:2: due: soon is no date. Write it as 2026-12-01.", model.statusProperty().get());
+        assertNull(model.issuedProperty().get());
+        assertEquals(new String(before), new String(seal(survey())));
+    }
+
+    @Test
+    void aReaderGetsAPageBesideTheList() {
+        model.forWhom().readerProperty().set(Reader.SPECIFIER);
+        model.write();
+        assertTrue(names(model).containsAll(List.of("punch-list.html", "specifier.html", "specifier.pdf")), names(model).toString());
+    }
+
+    @Test
+    void theDossierWaitsForItsReel() {
+        model.forWhom().readerProperty().set(Reader.WARRANTY);
+        assertEquals("Name the reel for the dossier.", model.whyNotProperty().get());
+        model.write();
+        assertNull(model.issuedProperty().get());
+        model.forWhom().reelProperty().set("R2");
+        assertEquals("", model.whyNotProperty().get());
+        model.write();
+        assertTrue(names(model).contains("warranty-R2.html"), names(model).toString());
+    }
+
+    private static List<String> names(ReportModel model) {
+        return model.issuedProperty().get().files().stream().map(file -> file.getFileName().toString()).toList();
+    }
+
+    /** A report that is stopped as it comes to a step, with a disk that works when it is told to. */
+    private ReportModel stoppedAt(String step, Path copy) throws IOException {
         Queue<Runnable> disk = new ArrayDeque<>();
         Workers workers = new Workers(disk::add, Runnable::run, Runnable::run);
         Desk slow = new Desk(new Opener(workers, () -> Holder.here("covewalk", Screens.EVENING)), workers, Screens.EVENING, Memory.blank());
-        Path copy = Files.createDirectory(folder.resolve("slow"));
-        slow.open(Screens.demo(copy), refused -> { });
+        slow.open(Screens.demo(Files.createDirectories(copy)), refused -> { });
         disk.remove().run();
+        Files.delete(copy.resolve("reading-rooms").resolve("seal.json"));
         ReportModel stopped = new ReportModel(slow);
+        stopped.forWhom().readerProperty().set(Reader.SPECIFIER);
+        stopped.statusProperty().addListener((property, before, now) -> {
+            if (now.equals(step)) {
+                stopped.stop();
+            }
+        });
         stopped.write();
         assertTrue(stopped.runningProperty().get());
         assertTrue(stopped.stoppableProperty().get());
-        stopped.stop();
         disk.remove().run();
         assertFalse(stopped.runningProperty().get());
-        assertNull(stopped.issuedProperty().get());
-        try (Stream<Path> files = Files.list(copy.resolve("reading-rooms-report"))) {
-            assertEquals(0, files.count());
+        assertFalse(stopped.stoppableProperty().get());
+        return stopped;
+    }
+
+    private static List<String> files(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString()).toList();
         }
+    }
+
+    @Test
+    void stoppedBeforeItIsSealedNothingWasDone() throws IOException {
+        ReportModel stopped = stoppedAt("Reading the survey\u2026", folder.resolve("slow"));
+        assertEquals("Stopped. Nothing was sealed or written.", stopped.statusProperty().get());
+        assertNull(stopped.issuedProperty().get());
+        assertEquals(List.of(), files(folder.resolve("slow").resolve("reading-rooms-report")));
+        assertFalse(Files.exists(folder.resolve("slow").resolve("reading-rooms").resolve("seal.json")));
+    }
+
+    @Test
+    void stoppedOnceItIsSealedItSaysSoWithTheCode() throws IOException {
+        ReportModel stopped = stoppedAt("Writing the files\u2026", folder.resolve("slow"));
+        assertEquals("Stopped. The survey is sealed and its items are numbered; no file of the report was written.",
+                stopped.statusProperty().get());
+        assertEquals(List.of(), stopped.issuedProperty().get().files());
+        assertEquals(List.of(), files(folder.resolve("slow").resolve("reading-rooms-report")));
+        assertTrue(Files.readString(folder.resolve("slow").resolve("reading-rooms").resolve("seal.json"))
+                .contains(stopped.issuedProperty().get().seal()));
     }
 
     @Test

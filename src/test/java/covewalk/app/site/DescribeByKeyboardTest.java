@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextInputControl;
@@ -163,11 +164,32 @@ class DescribeByKeyboardTest {
         addCove();
         screens.clickOn("#lay-reel");
         screens.write("010950110153000310AB");
-        screens.interact(() -> focused().fireEvent(new KeyEvent(KeyEvent.KEY_TYPED, "\u001d", "",
-                KeyCode.UNDEFINED, false, true, false, false)));
+        separator();
         screens.write("21S77");
         press(KeyCode.ENTER);
         assertEquals(List.of("AB", "S77"), List.of(survey().reels().get(0).lot(), survey().reels().get(0).serial()));
+    }
+
+    /** GS, as a scanner sends it for FNC1: a keyboard's Control and ]. */
+    private void separator() {
+        screens.interact(() -> focused().fireEvent(new KeyEvent(KeyEvent.KEY_TYPED, "\u001d", "",
+                KeyCode.UNDEFINED, false, true, false, false)));
+    }
+
+    /** Lot (10) and serial (21) both end where FNC1 says so (GS1 General Specifications, 7.8; from memory). */
+    @Test
+    void aSeparatorComesThroughWhereTablesArePastedToo() {
+        begin();
+        section(3);
+        screens.interact(() -> screens.find("#paste-text").requestFocus());
+        screens.write("Code\n");
+        for (String lot : List.of("AB", "AC")) {
+            screens.write("010950110153000310" + lot);
+            separator();
+            screens.write("21S77\n");
+        }
+        screens.interact(() -> screens.<Button>find("#paste-add").fire());
+        assertEquals(List.of("AB S77", "AC S77"), survey().reels().stream().map(reel -> reel.lot() + " " + reel.serial()).toList());
     }
 
     @Test
@@ -185,6 +207,19 @@ class DescribeByKeyboardTest {
         focusIs("paste-add");
         press(KeyCode.SPACE);
         assertEquals(List.of("W1", "W2"), survey().reels().stream().map(Reel::id).toList());
+    }
+
+    @Test
+    void aPastedRowIsLaidByOneTouch() {
+        begin();
+        addCove();
+        section(3);
+        screens.interact(() -> screens.<TextInputControl>find("#paste-text").setText("Reel;Length\nW1;3\nW2;1.9\n"));
+        screens.interact(() -> screens.<Button>find("#paste-add").fire());
+        screens.picture("site-row");
+        screens.interact(() -> screens.<Button>find("#row-lay-C1").fire());
+        assertEquals(List.of("W1 0.0-3.0", "W2 3.0-4.9"), survey().coves().get(0).placements().stream()
+                .map(placement -> placement.reel() + " " + placement.fromM() + "-" + placement.toM()).toList());
     }
 
     @Test
