@@ -43,6 +43,7 @@ public final class Shell extends BorderPane {
     private final Desk desk;
     private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper("Covewalk");
     private final Map<Place, Screen> screens = new EnumMap<>(Place.class);
+    private Desk inUse;
     private Navigation navigation;
     private TroubleBar trouble;
     private Locale language;
@@ -91,16 +92,20 @@ public final class Shell extends BorderPane {
         }
     }
 
-    /** Everything anew: in another language, or at the start. */
+    /** Everything anew: in another language, or at the start. The screens before hear of nothing any more. */
     private void build() {
+        if (inUse != null) {
+            inUse.leave();
+        }
+        inUse = desk.another();
         language = desk.settings().language();
         screens.clear();
         for (Place place : Place.values()) {
-            screens.put(place, SCREENS.get(place).apply(desk));
+            screens.put(place, SCREENS.get(place).apply(inUse));
         }
         Texts texts = desk.texts(Shell.class);
-        navigation = new Navigation(desk, texts);
-        trouble = new TroubleBar(desk, texts);
+        navigation = new Navigation(inUse, texts);
+        trouble = new TroubleBar(inUse, texts);
         setTop(trouble);
         turn();
         show(desk.placeProperty().get());

@@ -2,6 +2,7 @@ package covewalk.plot;
 
 import covewalk.plot.Paint.Ink;
 import covewalk.plot.Shape.Anchor;
+import covewalk.survey.Cove;
 import covewalk.survey.Placement;
 import covewalk.verdict.CoveJudgement;
 import covewalk.verdict.FaultKind;
@@ -54,7 +55,7 @@ public final class Strip {
     public static Picture of(CoveJudgement cove, Words words, StripFrame frame) {
         Strip strip = new Strip(cove, words, frame);
         if (!frame.low()) {
-            strip.datum();
+            strip.text(StripFrame.MARGIN_MM, 3, 3, Anchor.START, datum(cove.cove(), words), Ink.STRONG);
         }
         strip.positions();
         strip.placements();
@@ -70,15 +71,20 @@ public final class Strip {
         return mean.stretches().isEmpty() ? 1 : Amplified.of(mean, 0, false).times();
     }
 
+    /** What is at its left, in words. */
+    public static String datum(Cove cove, Words words) {
+        return words.text("strip.datum", cove.datum().isBlank() ? words.text("place.no-datum") : Shortened.of(cove.datum(), 80));
+    }
+
+    /** How its colours are shown, in words, where it is left to choose by itself. */
+    public static String larger(CoveJudgement cove, Words words) {
+        return words.count("strip.larger", timesLarger(cove));
+    }
+
     /** As much as there is to draw below the band; on a screen always the same, so that nothing jumps. */
     private double height() {
         boolean brackets = cove.faults().stream().anyMatch(fault -> fault.kind() != FaultKind.JOINT);
         return rows.jointsY() + (brackets || frame.low() ? rows.brackets() : cove.joints().isEmpty() ? -4 : 10);
-    }
-
-    private void datum() {
-        String datum = cove.cove().datum().isBlank() ? words.text("place.no-datum") : Shortened.of(cove.cove().datum(), 80);
-        text(StripFrame.MARGIN_MM, 3, 3, Anchor.START, words.text("strip.datum", datum), Ink.STRONG);
     }
 
     private void positions() {

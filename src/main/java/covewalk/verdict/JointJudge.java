@@ -13,17 +13,19 @@ import covewalk.survey.Survey;
 import covewalk.verdict.evidence.Evidence;
 import covewalk.verdict.limit.Confidence;
 import covewalk.verdict.limit.Verdict;
+import covewalk.verdict.stretch.LastStation;
 import covewalk.verdict.stretch.PlacementRow;
 import covewalk.verdict.stretch.Stretch;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Judges the joints of one cove: at each the two stretches that meet there. */
 final class JointJudge {
 
-    private record Pair(SetUp setUp, Covariance drift, Comparison comparison) {
+    private record Pair(SetUp setUp, Covariance drift, Comparison comparison, Stretch left, Stretch right) {
         double variance() {
             return comparison.along(comparison.covariance());
         }
@@ -71,7 +73,7 @@ final class JointJudge {
         boolean oneLine = left == right;
         Comparison comparison = new Comparison(oneLine ? Drifts.end(left) : Side.atEnd(left, joint.before().toM()),
                 oneLine ? Drifts.start(right) : Side.atEnd(right, joint.after().fromM()), unlike(joint, setUp).plus(drift), plane);
-        return Optional.of(new Pair(setUp, drift, comparison));
+        return Optional.of(new Pair(setUp, drift, comparison, left, right));
     }
 
     private Optional<Stretch> nearest(Placement placement, SetUp setUp, Comparator<Stretch> order) {
@@ -132,6 +134,13 @@ final class JointJudge {
         if (leftOut > 0) {
             notes.add(Note.of(Note.Kind.LEFT_OUT_NEAR_JOINT, leftOut));
         }
+        LastStation.off(pair.left(), joint.before().toM()).ifPresent(off -> notes.add(note(off, joint.before())));
+        LastStation.off(pair.right(), joint.after().fromM()).ifPresent(off -> notes.add(note(off, joint.after())));
         return notes;
+    }
+
+    private Note note(LastStation off, Placement placement) {
+        return Note.of(Note.Kind.LAST_STATION_OFF, placement.reel(), off.station().positionM(),
+                String.format(Locale.ROOT, "%.2f", plane.steps(off.du(), off.dv())));
     }
 }

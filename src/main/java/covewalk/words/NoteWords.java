@@ -29,7 +29,10 @@ public final class NoteWords {
         if (DIRECTED.contains(note.kind())) {
             details.set(details.size() - 1, direction(details.get(details.size() - 1)));
         }
-        return words.text(key, details.stream().map(this::readable).toArray(String[]::new));
+        for (int i = note.kind().names(); i < details.size(); i++) {
+            details.set(i, readable(details.get(i)));
+        }
+        return words.text(key, details.toArray(String[]::new));
     }
 
     /** From a direction as a note keeps it, such as "warmer, pinker", which is English whatever the language. */

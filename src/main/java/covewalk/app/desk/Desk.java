@@ -7,7 +7,6 @@ import covewalk.app.text.Texts;
 import covewalk.survey.Problem;
 import covewalk.survey.Reading;
 import covewalk.survey.Survey;
-import covewalk.survey.file.Outcome;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -22,22 +21,39 @@ import javafx.beans.property.SimpleObjectProperty;
 /** What all places work with. For the screen's thread. */
 public final class Desk {
 
-    private final Opener opener;
-    private final Workers workers;
-    private final Clock clock;
-    private final ReadOnlyObjectWrapper<Memory> memory;
+    private final Sitting sitting;
+    private final ReadOnlyObjectWrapper<Memory> memory = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<OpenSurvey> survey = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyBooleanWrapper opening = new ReadOnlyBooleanWrapper();
-    private final ObjectProperty<Place> place = new SimpleObjectProperty<>(Place.SURVEYS);
+    private final ObjectProperty<Place> place = new SimpleObjectProperty<>();
     private final ObjectProperty<Spot> spot = new SimpleObjectProperty<>();
-    private Consumer<Path> files = nowhere -> { };
 
     public Desk(Opener opener, Workers workers, Clock clock, Memory remembered) {
-        this.opener = opener;
-        this.workers = workers;
-        this.clock = clock;
-        this.memory = new ReadOnlyObjectWrapper<>(remembered);
-        place.addListener((property, before, now) -> memory.set(memory.get().at(now)));
+        this(new Sitting(opener, workers, clock, remembered));
+    }
+
+    private Desk(Sitting sitting) {
+        this.sitting = sitting;
+        memory.bind(sitting.memory);
+        survey.bind(sitting.survey);
+        opening.bind(sitting.opening);
+        place.bindBidirectional(sitting.place);
+        spot.bindBidirectional(sitting.spot);
+    }
+
+    /** Another desk with the same survey on it, for screens that may be replaced by others. */
+    public Desk another() {
+        return new Desk(sitting);
+    }
+
+    /** Nothing lies here any more, and nothing is heard: the screens that sat here let go of the survey. */
+    public void leave() {
+        place.unbindBidirectional(sitting.place);
+        spot.unbindBidirectional(sitting.spot);
+        memory.unbind();
+        opening.unbind();
+        survey.unbind();
+        survey.set(null);
     }
 
     /** The survey that is open; null where none is. */
@@ -77,16 +93,16 @@ public final class Desk {
     }
 
     public void choose(Settings settings) {
-        memory.set(memory.get().with(settings));
+        sitting.memory.set(memory.get().with(settings));
     }
 
     /** @param meterShows which numbers the meter shows, in the words of the walk */
     public void remember(String meterShows) {
-        memory.set(memory.get().withMeterShows(meterShows));
+        sitting.memory.set(memory.get().withMeterShows(meterShows));
     }
 
     public void forget(Path folder) {
-        memory.set(memory.get().without(folder));
+        sitting.memory.set(memory.get().without(folder));
     }
 
     /** The texts of a package of screens, in the language chosen. */
@@ -96,54 +112,34 @@ public final class Desk {
 
     /** @param opener shows a file with whatever program this computer has for it */
     public void showFilesWith(Consumer<Path> opener) {
-        files = opener;
+        sitting.files = opener;
     }
 
     /** Shows a file with whatever program this computer has for it. */
     public void showFile(Path file) {
-        files.accept(file);
+        sitting.files.accept(file);
     }
 
     public Workers workers() {
-        return workers;
+        return sitting.workers;
     }
 
     public Clock clock() {
-        return clock;
+        return sitting.clock;
     }
 
     /** @param refused what is wrong with the folder, where it cannot be opened; the survey before stays open then */
     public void open(Path folder, Consumer<List<Problem>> refused) {
-        if (survey.get() != null && survey.get().folder().equals(folder)) {
-            return; // its lock is ours already
-        }
-        opening.set(true);
-        opener.open(folder, outcome -> opened(folder, outcome, refused));
+        sitting.open(folder, refused);
     }
 
     /** Begins a survey in a new folder; see {@link Opener#create}. */
     public void create(Path folder, Survey described, List<Reading> readings, Consumer<List<Problem>> refused) {
-        opening.set(true);
-        opener.create(folder, described, readings, outcome -> opened(folder, outcome, refused));
-    }
-
-    private void opened(Path folder, Outcome<OpenSurvey> outcome, Consumer<List<Problem>> refused) {
-        opening.set(false);
-        if (outcome.refused()) {
-            refused.accept(outcome.problems());
-            return;
-        }
-        close();
-        spot.set(null);
-        memory.set(memory.get().opened(folder.toAbsolutePath().normalize()));
-        survey.set(outcome.value().orElseThrow());
+        sitting.create(folder, described, readings, refused);
     }
 
     /** Gives the open survey's folder back. */
     public void close() {
-        if (survey.get() != null) {
-            survey.get().close();
-            survey.set(null);
-        }
+        sitting.close();
     }
 }

@@ -22,7 +22,7 @@ public final class FindingWords {
         this.texts = texts.of(FindingWords.class);
         this.words = texts.words();
         this.numbers = texts.numbers();
-        this.lengths = new LengthWords(numbers, feet);
+        this.lengths = new LengthWords(numbers, () -> feet);
     }
 
     public LengthWords lengths() {

@@ -79,7 +79,7 @@ final class CorrectPane extends VBox {
                 .collect(Collectors.joining("; "));
         String lux = reading.lux().map(Typed::text).map(text -> texts.get("correct.lux", text)).orElse("");
         String note = reading.note().isEmpty() ? "" : texts.get("correct.note", reading.note());
-        return texts.get("correct.reading", reading.id(), model.says().lengths().of(reading.positionM().value()), digits + lux,
+        return texts.get("correct.reading", reading.id(), model.says().lengths().brief(reading.positionM().value()), digits + lux,
                 reading.takenAt().replace('T', ' ')) + note;
     }
 

@@ -20,7 +20,7 @@ record Fit(boolean tall, boolean strip, double textPx, double padWidth, double p
         double grown = Math.max(chosen, tall ? Math.min(width / 50, height / 72) : Math.min(width / 61, height / 40));
         double most = tall ? Math.min(width / 36, height / 46) : Math.min((width - LEAST_PAD) / 31, height / 33);
         double text = Math.max(LEAST_PX, Math.min(grown, most));
-        boolean strip = height >= text * (tall ? 58 : 38);
+        boolean strip = height >= text * (tall ? 59.5 : 39.5);
         double padWidth = tall ? width : Math.max(LEAST_PAD, Math.min(19.5 * text, 0.32 * width));
         double padHeight = Math.max(LEAST_PAD, tall ? Math.min(26 * text, 0.34 * height) : LEAST_PAD);
         return new Fit(tall, strip, text, padWidth, padHeight);

@@ -1,5 +1,6 @@
 package covewalk.app.walk;
 
+import covewalk.app.text.LengthWords;
 import covewalk.app.text.Texts;
 import covewalk.survey.Cove;
 import covewalk.survey.Joint;
@@ -25,7 +26,7 @@ final class StationWords {
     }
 
     String of(Cove cove, double positionM) {
-        String at = texts.get("station.cove", cove.id(), lengths.of(positionM));
+        String at = texts.get("station.cove", cove.id(), lengths.brief(positionM));
         if (cove.placements().isEmpty()) {
             return at;
         }
@@ -39,7 +40,7 @@ final class StationWords {
             if (away < AT_M) {
                 return texts.get("station.at-joint");
             }
-            return edge.before() ? texts.get("station.past", lengths.of(away)) : texts.get("station.ahead", lengths.of(away));
+            return edge.before() ? texts.get("station.past", lengths.brief(away)) : texts.get("station.ahead", lengths.brief(away));
         }).orElse("");
     }
 
@@ -47,7 +48,7 @@ final class StationWords {
     String tooNear(Cove cove, double positionM, SetUp setUp) {
         boolean near = cove.placementAt(positionM).flatMap(placement -> nearest(cove, placement, positionM))
                 .filter(edge -> Math.abs(positionM - edge.positionM()) <= 2 * setUp.smearM()).isPresent();
-        return near ? texts.get("station.too-near", lengths.of(2 * setUp.smearM())) : "";
+        return near ? texts.get("station.too-near", lengths.brief(2 * setUp.smearM())) : "";
     }
 
     /** The nearer end of the placement that is a joint. */

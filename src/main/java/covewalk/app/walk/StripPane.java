@@ -1,5 +1,7 @@
 package covewalk.app.walk;
 
+import covewalk.app.desk.Settings;
+import covewalk.app.desk.Theme;
 import covewalk.app.parts.PicturePane;
 import covewalk.app.text.Texts;
 import covewalk.plot.HereMark;
@@ -10,33 +12,38 @@ import covewalk.survey.Reading;
 import covewalk.survey.Role;
 import covewalk.verdict.CoveJudgement;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import javafx.beans.InvalidationListener;
 import javafx.beans.WeakInvalidationListener;
-import javafx.scene.layout.StackPane;
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
 
-/** The strip of the cove that is walked, as wide as there is room for. */
-final class StripPane extends StackPane {
+/** The strip of the cove that is walked, as wide as there is room for, and below it what is at its left and how it is coloured. */
+final class StripPane extends VBox {
 
     /** Pixels to a millimetre of the picture, for each pixel of the text's size. */
     private static final double PX_PER_MM = 0.26;
 
     private final WalkModel model;
-    private final BooleanSupplier dark;
+    private final Supplier<Settings> settings;
     private double textPx = 15;
     private final Texts texts;
     private final PicturePane strip = new PicturePane();
+    private final Label caption = new Label();
     private final InvalidationListener onChange = observable -> draw();
 
-    /** @param dark whether no light area may light the ceiling */
-    StripPane(WalkModel model, Texts texts, BooleanSupplier dark) {
+    /** @param settings in the dark no light area may light the ceiling */
+    StripPane(WalkModel model, Texts texts, Supplier<Settings> settings) {
         this.model = model;
-        this.dark = dark;
+        this.settings = settings;
         this.texts = texts;
         setId("walk-strip");
         getStyleClass().add("walk-strip");
         setMinSize(0, 0);
-        getChildren().add(strip);
+        caption.setId("walk-strip-caption");
+        caption.getStyleClass().add("small");
+        caption.setMinWidth(0);
+        getChildren().addAll(strip, caption);
         widthProperty().addListener(onChange);
         model.way().aimProperty().addListener(onChange);
         model.survey().judgementProperty().addListener(new WeakInvalidationListener(onChange));
@@ -53,11 +60,18 @@ final class StripPane extends StackPane {
         Optional<CoveJudgement> judged = cove().flatMap(model::judged);
         boolean there = judged.isPresent() && widthMm > 0;
         strip.setVisible(there);
+        caption.setVisible(there);
         if (there) {
-            StripFrame frame = StripFrame.screen(judged.get().cove(), widthMm, dark.getAsBoolean());
-            Picture picture = Strip.of(judged.get(), texts.words(), frame);
-            strip.show(model.way().aim() == null ? picture : HereMark.on(picture, frame, model.way().aim().atM(), texts.words()));
+            draw(judged.get(), widthMm);
         }
+    }
+
+    private void draw(CoveJudgement judged, double widthMm) {
+        StripFrame frame = StripFrame.screen(judged.cove(), widthMm, settings.get().theme() == Theme.DARK)
+                .inFeet(settings.get().feet());
+        Picture picture = Strip.of(judged, texts.words(), frame);
+        strip.show(model.way().aim() == null ? picture : HereMark.on(picture, frame, model.way().aim().atM(), texts.words()));
+        caption.setText(Strip.datum(judged.cove(), texts.words()) + " \u00b7 " + Strip.larger(judged, texts.words()));
     }
 
     private Optional<String> cove() {

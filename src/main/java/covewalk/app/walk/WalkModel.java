@@ -3,6 +3,7 @@ package covewalk.app.walk;
 import covewalk.app.desk.Desk;
 import covewalk.app.desk.Place;
 import covewalk.app.open.OpenSurvey;
+import covewalk.app.text.LengthWords;
 import covewalk.app.text.Texts;
 import covewalk.survey.Cove;
 import covewalk.survey.Lengths;
@@ -49,7 +50,7 @@ final class WalkModel {
         this.texts = texts;
         entry = new Entry(MeterShows.ofLog(survey.readings()).or(() -> MeterShows.of(desk.memoryProperty().get().meterShows()))
                 .orElse(MeterShows.USUAL));
-        says = new WalkSays(texts, new LengthWords(texts, () -> desk.settings().feet()));
+        says = new WalkSays(texts, new LengthWords(texts.numbers(), () -> desk.settings().feet()));
         way = new Way(desk, survey);
         ending = new Ending(this, desk, texts);
         way.setOnArrived(this::arrived, entry::clear);
@@ -148,7 +149,7 @@ final class WalkModel {
             return texts.get("position.no-length", position.strip());
         }
         if (typed.get().value() > cove.get().lengthM() + TAPE_M) {
-            return texts.get("position.outside", cove.get().id(), says.lengths().of(cove.get().lengthM()));
+            return texts.get("position.outside", cove.get().id(), says.lengths().brief(cove.get().lengthM()));
         }
         way.goTo(cove.get(), typed.get());
         return "";

@@ -1,5 +1,6 @@
 package covewalk.app.walk;
 
+import covewalk.app.text.LengthWords;
 import covewalk.app.text.Texts;
 import covewalk.survey.Cove;
 import covewalk.survey.Reading;
@@ -141,12 +142,12 @@ final class WalkSays {
     }
 
     void takenBack(Reading reading) {
-        neighbour.set(Neighbour.plain(texts.get("taken-back", reading.id(), lengths.of(reading.positionM().value()))));
+        neighbour.set(Neighbour.plain(texts.get("taken-back", reading.id(), lengths.brief(reading.positionM().value()))));
         numbers.set("");
     }
 
     void kept(Reading reading) {
-        kept.set(reading.withdraws() ? texts.get("kept.withdrawal") : texts.get("kept", lengths.of(reading.positionM().value())));
+        kept.set(reading.withdraws() ? texts.get("kept.withdrawal") : texts.get("kept", lengths.brief(reading.positionM().value())));
     }
 
     void held(int waiting, boolean trouble) {

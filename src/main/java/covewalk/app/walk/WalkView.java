@@ -1,7 +1,6 @@
 package covewalk.app.walk;
 
 import covewalk.app.desk.Desk;
-import covewalk.app.desk.Theme;
 import covewalk.app.desk.Spot;
 import covewalk.app.parts.NumberPad;
 import covewalk.app.text.Texts;
@@ -51,7 +50,7 @@ final class WalkView extends BorderPane {
         this.texts = texts;
         getStyleClass().add("walk");
         setMinSize(0, 0);
-        strip = new StripPane(model, texts, () -> desk.settings().theme() == Theme.DARK);
+        strip = new StripPane(model, texts, desk::settings);
         entry = new EntryPane(model, texts);
         pad = new NumberPad(entry, new NumberPad.Says(texts.numbers().plain(0.5, 1).substring(1, 2), texts.get("pad.back"),
                 texts.get("pad.sign"), texts.get("pad.next"), texts.get("pad.enter"), texts.get("pad.enter.says")));
@@ -104,7 +103,7 @@ final class WalkView extends BorderPane {
         Optional<Spot> elsewhere = model.way().lookedAtElsewhere();
         spot.setVisible(elsewhere.isPresent());
         spot.setManaged(elsewhere.isPresent());
-        elsewhere.ifPresent(there -> spot.setText(texts.get("spot", there.cove(), model.says().lengths().of(there.positionM()))));
+        elsewhere.ifPresent(there -> spot.setText(texts.get("spot", there.cove(), model.says().lengths().brief(there.positionM()))));
     }
 
     /** Somebody comes here. */

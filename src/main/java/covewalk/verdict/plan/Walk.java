@@ -3,10 +3,16 @@ package covewalk.verdict.plan;
 import covewalk.survey.Placement;
 import covewalk.survey.SetUp;
 import covewalk.verdict.CoveJudgement;
-import covewalk.verdict.stretch.Station;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** The stops along one cove in the order of reading. */
 final class Walk {
@@ -14,7 +20,7 @@ final class Walk {
     /** Readings between two visits to the reference spot (common practice, no source: 20 to 30, or half an hour). */
     private static final int BETWEEN_REFERENCES = 25;
 
-    /** A station read this near to a planned one counts for it, m. */
+    /** A station read this near to a planned one counts for it, or for the nearest of several, m. */
     private static final double SAME_PLACE_M = 0.1;
 
     private final CoveJudgement cove;
@@ -55,12 +61,13 @@ final class Walk {
     }
 
     private List<Stop> stations() {
+        Map<Double, Integer> read = alreadyRead();
         List<Stop> stations = new ArrayList<>();
         for (Placement placement : toRead) {
             Layout layout = layouts.get(placement);
             for (int i = 0; layout != null && i < layout.positions().size(); i++) {
                 double at = layout.positions().get(i);
-                int left = layout.readingsAt(i) - alreadyRead(at);
+                int left = layout.readingsAt(i) - read.getOrDefault(at, 0);
                 if (left > 0) {
                     stations.add(new Stop(Stop.Kind.WALK, at, placement.reel(), left));
                 }
@@ -69,9 +76,20 @@ final class Walk {
         return stations;
     }
 
-    private int alreadyRead(double atM) {
-        return cove.stations().stream().filter(station -> station.setUp().equals(setUp.id()))
-                .filter(station -> Math.abs(station.positionM() - atM) <= SAME_PLACE_M)
-                .map(Station::readings).mapToInt(List::size).sum();
+    /** Readings by planned position: near the ends several lie within reach of one reading, which counts once. */
+    private Map<Double, Integer> alreadyRead() {
+        NavigableSet<Double> planned = new TreeSet<>();
+        layouts.values().forEach(layout -> planned.addAll(layout.positions()));
+        Map<Double, Integer> read = new HashMap<>();
+        cove.stations().stream().filter(station -> station.setUp().equals(setUp.id()))
+                .forEach(station -> nearest(planned, station.positionM())
+                        .ifPresent(at -> read.merge(at, station.readings().size(), Integer::sum)));
+        return read;
+    }
+
+    private static Optional<Double> nearest(NavigableSet<Double> planned, double positionM) {
+        return Stream.of(planned.floor(positionM), planned.ceiling(positionM)).filter(Objects::nonNull)
+                .filter(at -> Math.abs(at - positionM) <= SAME_PLACE_M)
+                .min(Comparator.comparingDouble(at -> Math.abs(at - positionM)));
     }
 }

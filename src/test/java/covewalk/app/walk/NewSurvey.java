@@ -12,10 +12,19 @@ final class NewSurvey {
     }
 
     static Path in(Path folder) {
+        return withReelsOf(5, folder);
+    }
+
+    /** The same with two pieces of 0.6 m, which a few readings settle. */
+    static Path shortIn(Path folder) {
+        return withReelsOf(0.6, folder);
+    }
+
+    private static Path withReelsOf(double lengthM, Path folder) {
         return write(folder, """
-                [ { "id": "C1", "place": "", "lengthM": 10, "datum": "west end, by the door", "heightM": 3.2,
-                    "placements": [ { "reel": "R1", "fromM": 0, "toM": 5 }, { "reel": "R2", "fromM": 5, "toM": 10 } ] },
-                  { "id": "C2", "place": "", "lengthM": 2, "placements": [] } ]""");
+                [ { "id": "C1", "place": "", "lengthM": %2$s, "datum": "west end, by the door", "heightM": 3.2,
+                    "placements": [ { "reel": "R1", "fromM": 0, "toM": %1$s }, { "reel": "R2", "fromM": %1$s, "toM": %2$s } ] },
+                  { "id": "C2", "place": "", "lengthM": 2, "placements": [] } ]""".formatted(lengthM, 2 * lengthM));
     }
 
     static Path withoutCoves(Path folder) {

@@ -91,6 +91,8 @@ class WalkScreenTest {
 
     @Test
     void aCoveIsTouchedOnThePadAlone() {
+        screens.survey(NewSurvey.shortIn(folder.resolve("short")));
+        screens.until(() -> text("walk-where").startsWith("Cove C1, 0."));
         int readings = 0;
         while (text("walk-where").startsWith("Cove C1, ")) {
             for (char digit : "45804103".toCharArray()) {

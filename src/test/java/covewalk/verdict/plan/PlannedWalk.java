@@ -72,13 +72,22 @@ final class PlannedWalk {
             if (stop.kind() == Stop.Kind.WALK) {
                 UvPrime here = near(colours.get(reels.indexOf(reel(stop.reel()))), ExpectedNoise.USUAL_SCATTER_STEPS * UvPrime.STEP);
                 for (int i = 0; i < stop.readings(); i++) {
-                    Xy xy = near(here, repeatabilityUv).toXy();
-                    log.add(new Reading("r" + log.size(), "C1", typed(stop.positionM(), 2), Role.WALK, "A", 1,
-                            Optional.of(TypedColour.ofXy(typed(xy.x(), 4), typed(xy.y(), 4))), Optional.empty(), "", "", "", 0));
+                    log.add(reading("r" + log.size(), stop.positionM(), near(here, repeatabilityUv)));
                 }
             }
         }
         return log;
+    }
+
+    /** One reading, without noise, of the colour that the first reel has. */
+    Reading readAt(double positionM) {
+        return reading("r0", positionM, colours.get(0));
+    }
+
+    private static Reading reading(String id, double positionM, UvPrime colour) {
+        Xy xy = colour.toXy();
+        return new Reading(id, "C1", typed(positionM, 2), Role.WALK, "A", 1,
+                Optional.of(TypedColour.ofXy(typed(xy.x(), 4), typed(xy.y(), 4))), Optional.empty(), "", "", "", 0);
     }
 
     private Reel reel(String id) {

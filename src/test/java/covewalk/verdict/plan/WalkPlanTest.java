@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import covewalk.verdict.Judge;
 import covewalk.verdict.limit.Verdict;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -74,6 +75,32 @@ class WalkPlanTest {
         WalkPlan again = WalkPlan.of(new Judge().judge(walk.survey(), walk.read(first)));
         assertEquals(List.of(), again.coves().get(0).stops());
         assertEquals(PlannedJoint.Outlook.SETTLED, again.coves().get(0).joints().get(0).outlook());
+    }
+
+    @Test
+    void aReadingCountsForOneStationHoweverNearTheNextOneLies() {
+        PlannedWalk walk = new PlannedWalk(7, 0.0003, 0.05).reel(5, 0).reel(5, 2);
+        CovePlan plan = cove(walk);
+        List<Stop> stations = stations(plan);
+        double nearest = IntStream.range(1, stations.size())
+                .mapToDouble(i -> stations.get(i).positionM() - stations.get(i - 1).positionM()).min().orElseThrow();
+        assertEquals(0.1, nearest, 1e-6, "stations near the joint lie as near to each other as a reading may lie off its station");
+        for (Stop read : stations) {
+            int left = readingsLeftAfterOneAt(walk, read.positionM());
+            assertEquals(readings(stations) - 1, left, "after one reading at " + read.positionM() + " m");
+        }
+    }
+
+    private static int readingsLeftAfterOneAt(PlannedWalk walk, double positionM) {
+        return readings(stations(WalkPlan.of(new Judge().judge(walk.survey(), List.of(walk.readAt(positionM)))).coves().get(0)));
+    }
+
+    private static List<Stop> stations(CovePlan plan) {
+        return plan.stops().stream().filter(stop -> stop.kind() == Stop.Kind.WALK).toList();
+    }
+
+    private static int readings(List<Stop> stops) {
+        return stops.stream().mapToInt(Stop::readings).sum();
     }
 
     @ParameterizedTest(name = "{0} readings, {4}")
