@@ -1,8 +1,9 @@
 package covewalk.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPageTree;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PageMode;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageXYZDestination;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
@@ -17,7 +18,8 @@ final class PdfOutline {
 
     static void write(PDDocument document, List<PdfHeading> headings) {
         PDDocumentOutline outline = new PDDocumentOutline();
-        PDPageTree pages = document.getPages();
+        List<PDPage> pages = new ArrayList<>(); // the tree of pages counts from the first one each time it is asked
+        document.getPages().forEach(pages::add);
         PDOutlineNode section = outline;
         for (PdfHeading heading : headings) {
             PDOutlineItem item = new PDOutlineItem();

@@ -59,7 +59,9 @@ record PdfPart(PDDocument document, List<PdfHeading> headings) {
 
     private static Document document(String html) throws IOException {
         try {
-            Document document = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(html)));
+            DocumentBuilderFactory parsers = DocumentBuilderFactory.newDefaultInstance();
+            parsers.setFeature("http://apache.org/xml/features/dom/defer-node-expansion", false); // every element is looked at anyhow
+            Document document = parsers.newDocumentBuilder().parse(new InputSource(new StringReader(html)));
             saying(document.getDocumentElement());
             return document;
         } catch (ParserConfigurationException | SAXException broken) {

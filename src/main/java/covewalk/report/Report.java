@@ -2,23 +2,20 @@ package covewalk.report;
 
 import covewalk.survey.Problem;
 import covewalk.words.Words;
-import java.io.BufferedOutputStream;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
-import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.BooleanSupplier;
 
 /** Writes a report: the punch list as a page for the browser, as a PDF to print, as a table and as data. */
@@ -46,10 +43,6 @@ public final class Report {
         }
     }
 
-    private interface Part {
-        void writeTo(OutputStream out) throws IOException;
-    }
-
     /** Writes the files of the report, and is not stopped. */
     public Written write(Audit audit, Path outDir) throws IOException {
         return write(audit, outDir, () -> false);
@@ -64,41 +57,43 @@ public final class Report {
      */
     public Written write(Audit audit, Path outDir, BooleanSupplier stopped) throws IOException {
         Files.createDirectories(outDir);
-        Map<Path, Path> halves = new LinkedHashMap<>();
-        try {
-            for (Map.Entry<String, Part> part : parts(audit).entrySet()) {
-                if (!stopped.getAsBoolean()) {
-                    half(outDir, part.getKey(), part.getValue(), halves);
-                }
+        Page page = page(audit.list(), audit);
+        try (UnfinishedFiles others = new UnfinishedFiles(outDir); UnfinishedFiles pdf = new UnfinishedFiles(outDir)) {
+            ForkJoinTask<?> beside = ForkJoinPool.commonPool().submit(() -> others(audit, page, others, stopped));
+            Optional<Problem> noPdf = stopped.getAsBoolean() ? Optional.empty() : pdf(page, pdf); // on this thread, which takes its share of a long one
+            beside.join();
+            if (stopped.getAsBoolean()) {
+                return new Written(List.of(), Optional.empty());
             }
-            Optional<Problem> noPdf = stopped.getAsBoolean() ? Optional.empty() : pdf(audit, outDir, halves);
-            return stopped.getAsBoolean() ? new Written(List.of(), Optional.empty()) : new Written(moved(outDir, halves, noPdf), noPdf);
-        } finally {
-            for (Path half : halves.keySet()) {
-                Files.deleteIfExists(half);
+            List<Path> written = new ArrayList<>(others.finish());
+            written.addAll(pdf.finish());
+            if (noPdf.isPresent()) {
+                Files.deleteIfExists(outDir.resolve(PDF));
             }
+            return new Written(written, noPdf);
+        } catch (UncheckedIOException unwritten) {
+            throw unwritten.getCause();
         }
     }
 
-    private static List<Path> moved(Path outDir, Map<Path, Path> halves, Optional<Problem> noPdf) throws IOException {
-        List<Path> written = new ArrayList<>();
-        for (Map.Entry<Path, Path> half : halves.entrySet()) {
-            written.add(Files.move(half.getKey(), half.getValue(), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING));
-        }
-        if (noPdf.isPresent()) {
-            Files.deleteIfExists(outDir.resolve(PDF));
-        }
-        return written;
-    }
-
-    private Map<String, Part> parts(Audit audit) {
+    private void others(Audit audit, Page page, UnfinishedFiles files, BooleanSupplier stopped) {
         PunchList list = audit.list();
         List<String> warnings = audit.warnings().stream().map(Report::inFull).toList();
-        Map<String, Part> parts = new LinkedHashMap<>();
-        parts.put("punch-list.html", out -> html(page(list, audit), out));
-        parts.put("punch-list.csv", out -> out.write(bytes(new PunchCsv(words).of(list))));
-        parts.put("punch-list.json", out -> out.write(bytes(new PunchJson(words).of(list, warnings, audit.sealCode()))));
-        return parts;
+        try {
+            unlessStopped(stopped, files, "punch-list.html", out -> html(page, out));
+            unlessStopped(stopped, files, "punch-list.csv", out -> out.write(bytes(new PunchCsv(words).of(list))));
+            unlessStopped(stopped, files, "punch-list.json",
+                    out -> out.write(bytes(new PunchJson(words).of(list, warnings, audit.sealCode()))));
+        } catch (IOException unwritten) {
+            throw new UncheckedIOException(unwritten);
+        }
+    }
+
+    private static void unlessStopped(BooleanSupplier stopped, UnfinishedFiles files, String name, UnfinishedFile.Content content)
+            throws IOException {
+        if (!stopped.getAsBoolean()) {
+            files.add(name, content);
+        }
     }
 
     /** The pages of a report, in words. */
@@ -110,36 +105,18 @@ public final class Report {
         return warning.inFull(Locale.ROOT);
     }
 
-    private static void html(Page page, OutputStream out) throws IOException {
-        try (Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8))) {
-            new PunchHtml().write(page, writer);
-        } catch (UncheckedIOException unwritten) {
-            throw unwritten.getCause();
-        }
+    private static void html(Page page, OutputStream out) {
+        new PunchHtml().write(page, new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8)));
     }
 
     /** Whatever the PDF's library stumbles over, a missing part of Java or too little memory, the other files are worth having. */
-    private Optional<Problem> pdf(Audit audit, Path outDir, Map<Path, Path> halves) throws IOException {
+    private static Optional<Problem> pdf(Page page, UnfinishedFiles files) {
         try {
-            half(outDir, PDF, out -> new PunchPdf().write(page(audit.list(), audit), out), halves);
+            files.add(PDF, out -> new PunchPdf().write(page, out));
             return Optional.empty();
-        } catch (IOException | RuntimeException | LinkageError | OutOfMemoryError noPdf) {
-            Files.deleteIfExists(unfinished(outDir, PDF));
-            halves.remove(unfinished(outDir, PDF));
+        } catch (IOException | RuntimeException | LinkageError | VirtualMachineError noPdf) {
             return Optional.of(NoPdf.because(noPdf));
         }
-    }
-
-    private static void half(Path outDir, String name, Part part, Map<Path, Path> halves) throws IOException {
-        Path half = unfinished(outDir, name);
-        halves.put(half, outDir.resolve(name));
-        try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(half))) {
-            part.writeTo(out);
-        }
-    }
-
-    private static Path unfinished(Path outDir, String name) {
-        return outDir.resolve("." + name + ".part");
     }
 
     private static byte[] bytes(String text) {

@@ -1,0 +1,8 @@
+@echo off
+rem Starts Covewalk from the folder that this file lies in, with options of Java that suit a program which runs for seconds:
+rem no second, slower compiling of code that soon has done its work, and the collector of garbage that starts fastest.
+setlocal
+set "java=java"
+if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java"
+"%java%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -jar "%~dp0covewalk.jar" %*
+exit /b %ERRORLEVEL%
