@@ -19,7 +19,7 @@ import javafx.scene.layout.VBox;
 /** One reel: where it lies, what was measured of it, the faults it takes part in, and its label. */
 final class ReelDetail extends VBox {
 
-    private static final double PIXELS_PER_MM = 4;
+    private static final double PIXELS_PER_MM = 6;
 
     private final ReelsModel model;
     private final Texts texts;

@@ -36,7 +36,8 @@ import javafx.collections.ObservableList;
 /** All reels of the open survey, those that are looked for, and what is known of the one that is chosen. */
 final class ReelsModel {
 
-    private static final double STRIP_MM = 180;
+    /** Beside the list on a small screen its text is then as large as on the other strips. */
+    private static final double STRIP_MM = 120;
 
     private final Desk desk;
     private final Texts texts;
