@@ -19,7 +19,7 @@ import javafx.scene.layout.VBox;
 /** One reel: where it lies, what was measured of it, the faults it takes part in, and its label. */
 final class ReelDetail extends VBox {
 
-    private static final double PIXELS_PER_MM = 4;
+    private static final double PIXELS_PER_MM = 6;
 
     private final ReelsModel model;
     private final Texts texts;
@@ -59,7 +59,7 @@ final class ReelDetail extends VBox {
     private PicturePane strip(CoveJudgement cove) {
         PicturePane pane = new PicturePane(PIXELS_PER_MM);
         pane.setId("reel-strip");
-        pane.show(Strip.of(cove, texts.words()));
+        pane.show(Strip.of(cove, texts.words(), model.frame(cove.cove())));
         return pane;
     }
 

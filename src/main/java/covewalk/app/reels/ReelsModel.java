@@ -3,6 +3,7 @@ package covewalk.app.reels;
 import covewalk.app.desk.Desk;
 import covewalk.app.desk.Place;
 import covewalk.app.desk.Spot;
+import covewalk.app.desk.Theme;
 import covewalk.app.forms.Description;
 import covewalk.app.forms.Form;
 import covewalk.app.forms.Items;
@@ -12,6 +13,8 @@ import covewalk.app.forms.ReelList;
 import covewalk.app.forms.Writing;
 import covewalk.app.open.OpenSurvey;
 import covewalk.app.text.Texts;
+import covewalk.plot.StripFrame;
+import covewalk.survey.Cove;
 import covewalk.survey.Reel;
 import covewalk.survey.Survey;
 import covewalk.verdict.CoveJudgement;
@@ -32,6 +35,9 @@ import javafx.collections.ObservableList;
 
 /** All reels of the open survey, those that are looked for, and what is known of the one that is chosen. */
 final class ReelsModel {
+
+    /** Beside the list on a small screen its text is then as large as on the other strips. */
+    private static final double STRIP_MM = 120;
 
     private final Desk desk;
     private final Texts texts;
@@ -55,6 +61,11 @@ final class ReelsModel {
         reels.chosenProperty().addListener((property, before, now) -> {
             form.on(reels.part(now.intValue()));
             look();
+        });
+        desk.memoryProperty().addListener((property, before, now) -> {
+            if (!before.settings().equals(now.settings())) {
+                look();
+            }
         });
         desk.surveyProperty().addListener((property, before, now) -> turn(before, now));
         turn(null, desk.survey());
@@ -118,6 +129,11 @@ final class ReelsModel {
                 .filter(cove -> cove.cove().id().equals(first.cove().id())).findFirst()));
     }
 
+    /** How its strip is drawn: as on all screens, for the light there is. */
+    StripFrame frame(Cove cove) {
+        return StripFrame.screen(cove, STRIP_MM, desk.settings().theme() == Theme.DARK).inFeet(desk.settings().feet());
+    }
+
     /** Shows a place on the strip, where faults are looked at. */
     void show(String cove, double positionM) {
         desk.spotProperty().set(new Spot(cove, positionM));
@@ -156,7 +172,6 @@ final class ReelsModel {
     Optional<Reel> chosen() {
         return reels.chosen();
     }
-
 
     Form<Reel> form() {
         return form;

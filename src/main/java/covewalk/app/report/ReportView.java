@@ -4,38 +4,33 @@ import covewalk.app.desk.Desk;
 import covewalk.app.text.Texts;
 import javafx.application.Platform;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.VBox;
 
 /** What will be in the report at the left, how and where it is written at the right; one below the other where it is narrow. */
-final class ReportView extends GridPane {
+final class ReportView extends BorderPane {
 
     private static final double TWO_COLUMNS_EM = 52;
 
-    private final ScrollPane contents;
-    private final ScrollPane writing;
+    private final VBox contents;
     private final WritingView write;
+    private final CheckSeals seals;
+    private ScrollPane last = new ScrollPane();
     private boolean two;
 
     ReportView(Desk desk, ReportModel model) {
         Texts texts = desk.texts(ReportView.class);
         getStyleClass().addAll("page", "report");
-        setHgap(24);
-        setVgap(16);
         write = new WritingView(desk, model, texts);
-        CheckSeals seals = new CheckSeals(desk);
+        seals = new CheckSeals(desk);
         SealsView check = new SealsView(seals, texts);
         check.getStyleClass().add("report-side");
-        contents = scrolled(new VBox(new ContentsView(desk, model, texts), check));
-        writing = scrolled(write);
-        model.issuedProperty().addListener((property, before, now) -> {
-            seals.forget();
-            if (now != null) {
-                Platform.runLater(() -> writing.setVvalue(writing.getVmax())); // once it is laid out: what was written stands last
-            }
-        });
+        contents = new VBox(new ContentsView(desk, model, texts), check);
+        model.issuedProperty().addListener((property, before, now) -> issued(now));
         arrange(true);
         widthProperty().addListener((property, before, now) -> {
             boolean wide = now.doubleValue() > TWO_COLUMNS_EM * write.em();
@@ -49,7 +44,14 @@ final class ReportView extends GridPane {
         write.focus();
     }
 
-    private static ScrollPane scrolled(VBox content) {
+    private void issued(Issued now) {
+        seals.forget();
+        if (now != null) {
+            Platform.runLater(() -> last.setVvalue(last.getVmax())); // once it is laid out: what was written stands last
+        }
+    }
+
+    private static ScrollPane scrolled(Region content) {
         ScrollPane pane = new ScrollPane(content);
         pane.setFitToWidth(true);
         pane.getStyleClass().add("plain-scroll");
@@ -57,23 +59,33 @@ final class ReportView extends GridPane {
         return pane;
     }
 
+    /** Where there is little room, all of it scrolls as one page: two small windows onto it would show nothing whole. */
     private void arrange(boolean wide) {
         two = wide;
-        getChildren().setAll();
-        getColumnConstraints().clear();
-        getRowConstraints().clear();
-        int columns = wide ? 2 : 1;
-        for (int i = 0; i < columns; i++) {
-            ColumnConstraints column = new ColumnConstraints();
-            column.setPercentWidth(100.0 / columns);
-            getColumnConstraints().add(column);
+        setCenter(null); // they must have left one place before they can take the other
+        if (wide) {
+            last = scrolled(write);
+            GridPane columns = new GridPane();
+            columns.setHgap(24);
+            columns.getColumnConstraints().addAll(half(), half());
+            columns.getRowConstraints().add(all());
+            columns.addRow(0, scrolled(contents), last);
+            setCenter(columns);
+        } else {
+            last = scrolled(new VBox(16, contents, write));
+            setCenter(last);
         }
-        for (int i = 0; i < 3 - columns; i++) {
-            RowConstraints row = new RowConstraints();
-            row.setPercentHeight(100.0 / (3 - columns));
-            getRowConstraints().add(row);
-        }
-        add(contents, 0, 0);
-        add(writing, wide ? 1 : 0, wide ? 0 : 1);
+    }
+
+    private static ColumnConstraints half() {
+        ColumnConstraints column = new ColumnConstraints();
+        column.setPercentWidth(50);
+        return column;
+    }
+
+    private static RowConstraints all() {
+        RowConstraints row = new RowConstraints();
+        row.setPercentHeight(100);
+        return row;
     }
 }

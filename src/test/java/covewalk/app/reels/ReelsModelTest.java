@@ -1,12 +1,16 @@
 package covewalk.app.reels;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import covewalk.app.desk.Desk;
 import covewalk.app.desk.Desks;
 import covewalk.app.desk.Place;
 import covewalk.app.desk.Spot;
+import covewalk.app.desk.Theme;
+import covewalk.plot.StripFrame;
+import covewalk.survey.Cove;
 import covewalk.survey.Reel;
 import java.nio.file.Path;
 import java.util.List;
@@ -99,5 +103,19 @@ class ReelsModelTest {
     void withoutASurveyThereIsNothingToFind() {
         desk.close();
         assertEquals(List.of(), found());
+    }
+
+    /** A light band in the dark would light the ceiling that is measured. */
+    @Test
+    void theStripIsDrawnForTheLightThereIs() {
+        Cove cove = desk.survey().survey().coves().get(0);
+        desk.choose(desk.settings().with(Theme.DARK));
+        assertEquals(StripFrame.On.DARK_SCREEN, model.frame(cove).on());
+        model.searchProperty().set("R4");
+        model.enter();
+        ReelFacts before = model.factsProperty().get();
+        desk.choose(desk.settings().with(Theme.LIGHT));
+        assertEquals(StripFrame.On.SCREEN, model.frame(cove).on());
+        assertNotSame(before, model.factsProperty().get(), "told anew, so that it is drawn anew");
     }
 }
