@@ -42,6 +42,9 @@ record PdfPart(PDDocument document, List<PdfHeading> headings) {
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
             renderer.layout();
             PDDocument document = renderer.createPDFKeepOpen();
+            if (tagged) {
+                PdfLinks.describe(document);
+            }
             return new PdfPart(document, headings(renderer));
         }
     }

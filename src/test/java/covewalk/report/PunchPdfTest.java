@@ -159,6 +159,15 @@ class PunchPdfTest {
         assertFalse(text(pdf(Sample.named("Straße 5 \u20AC \u2033 \u0141\u00F3d\u017A \u0416"), "", PageStyle.USUAL)).contains(letters));
     }
 
+    /** PDF/UA-1 (ISO 14289-1), 7.18.5. */
+    @Test
+    void saysOfEveryLinkWhereItLeads() throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf(Sample.judgement(), "", PageStyle.USUAL))) {
+            assertEquals(Pages.of(Sample.judgement(), "").front().worst().stream().map(worst -> worst.label()).toList(),
+                    document.getPage(0).getAnnotations().stream().map(link -> link.getContents()).toList());
+        }
+    }
+
     private static void writesNothingOfTheirs(PDDocument document) throws IOException {
         for (PDPage page : document.getPages()) {
             assertEquals(List.of(), page.getAnnotations().stream().map(annotation -> annotation.getCOSObject().getDictionaryObject(COSName.A))
