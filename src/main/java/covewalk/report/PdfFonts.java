@@ -1,5 +1,6 @@
 package covewalk.report;
 
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
@@ -8,6 +9,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.EnumSet;
+import java.util.Set;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.FontMappers;
 import org.apache.pdfbox.pdmodel.font.PDFont;
@@ -27,28 +30,55 @@ final class PdfFonts {
 
     private final byte[] regular = bytes("Lato-Regular.ttf");
     private final byte[] bold = bytes("Lato-Bold.ttf");
-    private final OwnFontsOnly own;
+    private final Letters letters = new Letters(regular);
+    private SpareFont spare;
+
+    /** A second font, for the letters that the first one lacks. */
+    private record SpareFont(byte[] bytes, Letters letters) {
+    }
 
     PdfFonts() {
-        own = new OwnFontsOnly(regular);
-        FontMappers.set(own);
+        FontMappers.set(new OwnFontsOnly(letters.font()));
         XRLog.setLoggingEnabled(false); // it tells the terminal about each rule of the style sheet that only browsers know
     }
 
-    /** Whether they lack a letter of this text, which is then printed as {@code #}. */
-    boolean lack(String text) {
-        return own.lacks(text);
+    /** What can be printed of a text. */
+    PrintableText printable(String text) {
+        return letters.haveAllOf(text) ? new PrintableText(text, Set.of())
+                : PrintableText.of(text, c -> letters.have(c) || spare().letters().have(c));
     }
 
-    /** Gives the fonts to a page; of each only the glyphs that are used go into the PDF. */
-    void addTo(PdfRendererBuilder builder) {
+    /** Gives the fonts that a page needs to it; of each only the glyphs that are used go into the PDF. */
+    void addTo(PdfRendererBuilder builder, String page) {
         builder.useFont(() -> new ByteArrayInputStream(regular), FAMILY, REGULAR, FontStyle.NORMAL, true);
         builder.useFont(() -> new ByteArrayInputStream(bold), FAMILY, BOLD, FontStyle.NORMAL, true);
+        if (!letters.haveAllOf(page)) {
+            builder.useFont(() -> new ByteArrayInputStream(spare().bytes()), "DejaVu Sans", REGULAR, FontStyle.NORMAL, true,
+                    EnumSet.of(FSFontUseCase.FALLBACK_PRE));
+        }
     }
 
     /** The regular font for text written straight into a document. */
     PDFont regularIn(PDDocument document) throws IOException {
         return PDType0Font.load(document, new ByteArrayInputStream(regular), true);
+    }
+
+    /** The font for what the regular one lacks. */
+    PDFont spareIn(PDDocument document) throws IOException {
+        return PDType0Font.load(document, new ByteArrayInputStream(spare().bytes()), true);
+    }
+
+    boolean regularHas(int codePoint) {
+        return letters.have(codePoint);
+    }
+
+    /** Read when first asked for: most reports never do. */
+    private synchronized SpareFont spare() {
+        if (spare == null) {
+            byte[] bytes = bytes("DejaVuSans.ttf");
+            spare = new SpareFont(bytes, new Letters(bytes));
+        }
+        return spare;
     }
 
     /**

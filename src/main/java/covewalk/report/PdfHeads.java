@@ -1,7 +1,8 @@
 package covewalk.report;
 
 import java.io.IOException;
-import java.util.stream.Collectors;
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -18,22 +19,33 @@ final class PdfHeads {
     private static final float TOP = 9.5f * MM;
 
     private final PDDocument document;
-    private final PDFont font;
+    private final PdfFonts fonts;
+    private final PDFont regular;
     private final RunningHead head;
+    private PDFont spare;
 
-    PdfHeads(PDDocument document, PDFont font, RunningHead head) {
+    PdfHeads(PDDocument document, PdfFonts fonts, RunningHead head) throws IOException {
         this.document = document;
-        this.font = font;
+        this.fonts = fonts;
+        this.regular = fonts.regularIn(document);
         this.head = head;
+    }
+
+    /** Letters in a row that one font has. */
+    private record Run(PDFont font, String text) {
+
+        float width() throws IOException {
+            return font.getStringWidth(text) / 1000 * SIZE;
+        }
     }
 
     void write() throws IOException {
         int pages = document.getNumberOfPages();
-        String left = printable(head.left());
+        List<Run> left = runs(head.left());
         int number = 0;
         for (PDPage page : document.getPages()) {
             number++;
-            String right = printable(head.right(number, pages));
+            List<Run> right = runs(head.right(number, pages));
             float width = page.getMediaBox().getWidth();
             float y = page.getMediaBox().getHeight() - TOP;
             try (PDPageContentStream out = new PDPageContentStream(document, page, AppendMode.APPEND, true, true)) {
@@ -49,29 +61,49 @@ final class PdfHeads {
         }
     }
 
-    private void text(PDPageContentStream out, String text, float x, float y) throws IOException {
+    private static void text(PDPageContentStream out, List<Run> runs, float x, float y) throws IOException {
         out.beginText();
-        out.setFont(font, SIZE);
         out.newLineAtOffset(x, y);
-        out.showText(text);
+        for (Run run : runs) {
+            out.setFont(run.font(), SIZE);
+            out.showText(run.text());
+        }
         out.endText();
     }
 
-    private float width(String text) throws IOException {
-        return font.getStringWidth(text) / 1000 * SIZE;
-    }
-
-    /** With a question mark for what the font does not have. */
-    private String printable(String text) {
-        return text.codePoints().mapToObj(Character::toString).map(c -> has(c) ? c : "?").collect(Collectors.joining());
-    }
-
-    private boolean has(String character) {
-        try {
-            font.encode(character);
-            return true;
-        } catch (IOException | IllegalArgumentException notThere) {
-            return false;
+    private static float width(List<Run> runs) throws IOException {
+        float width = 0;
+        for (Run run : runs) {
+            width += run.width();
         }
+        return width;
+    }
+
+    private List<Run> runs(String head) throws IOException {
+        String text = fonts.printable(PlainText.calm(head)).text(); // a control character has no glyph
+        List<Run> runs = new ArrayList<>();
+        int from = 0;
+        while (from < text.length()) {
+            int to = endOfRun(text, from);
+            runs.add(new Run(fonts.regularHas(text.codePointAt(from)) ? regular : spare(), text.substring(from, to)));
+            from = to;
+        }
+        return runs;
+    }
+
+    private int endOfRun(String text, int from) {
+        boolean regularHas = fonts.regularHas(text.codePointAt(from));
+        int to = from;
+        while (to < text.length() && fonts.regularHas(text.codePointAt(to)) == regularHas) {
+            to += Character.charCount(text.codePointAt(to));
+        }
+        return to;
+    }
+
+    private PDFont spare() throws IOException {
+        if (spare == null) {
+            spare = fonts.spareIn(document);
+        }
+        return spare;
     }
 }

@@ -38,10 +38,13 @@ record PdfPart(PDDocument document, List<PdfHeading> headings) {
         builder.useExternalResourceAccessControl((uri, type) -> uri != null && uri.startsWith("data:"), ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
         builder.usePdfUaAccessibility(tagged);
         builder.withDiagnosticConsumer(diagnostic -> { }); // nothing in them that a user could act on
-        fonts.addTo(builder);
+        fonts.addTo(builder, html);
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
             renderer.layout();
             PDDocument document = renderer.createPDFKeepOpen();
+            if (tagged) {
+                PdfLinks.describe(document);
+            }
             return new PdfPart(document, headings(renderer));
         }
     }

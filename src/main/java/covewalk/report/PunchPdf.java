@@ -38,8 +38,9 @@ final class PunchPdf {
 
     /** What the type cannot show is said to whoever reads the paper. */
     private String html(Page page, Sheets sheets) {
-        String plain = html.of(page, sheets);
-        return sheets.begins() && fonts.lack(plain) ? html.of(page, sheets.remarking(page.text("page.letters"))) : plain;
+        PrintableText plain = fonts.printable(html.of(page, sheets));
+        return plain.lacking().isEmpty() || !sheets.begins() ? plain.text()
+                : fonts.printable(html.of(page, sheets.remarking(page.words().text("page.letters", plain.named())))).text();
     }
 
     private List<Laid> laid(Page page, List<Sheets> parts) throws IOException {
@@ -85,7 +86,7 @@ final class PunchPdf {
     }
 
     private void finish(PDDocument document, List<PdfHeading> headings, Page page, boolean tagged, OutputStream out) throws IOException {
-        new PdfHeads(document, fonts.regularIn(document), page.head()).write();
+        new PdfHeads(document, fonts, page.head()).write();
         PdfOutline.write(document, headings);
         PdfIdentity.write(document, page, tagged);
         document.save(out);

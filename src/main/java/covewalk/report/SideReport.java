@@ -69,7 +69,7 @@ public final class SideReport {
     private Report.Written write(SidePage page, String name, Path outDir) throws IOException {
         Files.createDirectories(outDir);
         List<Path> written = new ArrayList<>();
-        written.add(replace(outDir.resolve(name + ".html"), out -> out.write(html(page, page.head().css()).getBytes(StandardCharsets.UTF_8))));
+        written.add(replace(outDir.resolve(name + ".html"), out -> out.write(html(page, page.head().css(), "").getBytes(StandardCharsets.UTF_8))));
         Path pdf = outDir.resolve(name + ".pdf");
         try {
             written.add(replace(pdf, out -> pdf(page, out)));
@@ -96,21 +96,27 @@ public final class SideReport {
         }
     }
 
-    /** @param headCss with which a browser prints the running head */
-    String html(SidePage page, String headCss) throws IOException {
+    /**
+     * @param headCss with which a browser prints the running head
+     * @param remark about the paper itself; mostly empty
+     */
+    String html(SidePage page, String headCss, String remark) throws IOException {
         String css = "@page { size: " + style.paper().code() + "; }\n" + sheet("punch-list.css") + sheet("side.css") + headCss;
         StringWriter html = new StringWriter();
         try (LegibleWriter legible = new LegibleWriter(html)) {
-            pages.render("side.jte", Map.of("page", page, "css", css), new WriterOutput(legible));
+            pages.render("side.jte", Map.of("page", page, "css", css, "remark", remark), new WriterOutput(legible));
         }
         return html.toString();
     }
 
     private void pdf(SidePage page, OutputStream out) throws IOException {
         PdfFonts fonts = new PdfFonts();
-        PdfPart part = PdfPart.of(html(page, ""), fonts, true);
+        PrintableText html = fonts.printable(html(page, "", ""));
+        String remarked = html.lacking().isEmpty() ? html.text()
+                : fonts.printable(html(page, "", words.text("page.letters", html.named()))).text();
+        PdfPart part = PdfPart.of(remarked, fonts, true);
         try (PDDocument document = part.document()) {
-            new PdfHeads(document, fonts.regularIn(document), page.head()).write();
+            new PdfHeads(document, fonts, page.head()).write();
             PdfOutline.write(document, part.headings());
             PdfIdentity.write(document, page.name() + ": " + page.title(), page.language(), page.head().seal(), true);
             document.save(out);

@@ -28,6 +28,7 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The PDF, read back with PDFBox: it lays the page out no more than a reader does. */
@@ -152,11 +153,40 @@ class PunchPdfTest {
         }
     }
 
+    /** Blocks of Unicode, each by a few of its letters. */
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+        Łódź Ősi Čapek ḃẏ,   Latin Extended-A and Additional
+        Ελλάς ᾧ,             Greek and Greek Extended
+        Київ ҰЯ,             Cyrillic
+        Երևան,               Armenian
+        ← ↑ → ⇒ ↺,           arrows
+        ∑ √ ∞ ≈ ≤ ∫ ∅,       mathematics
+        ☀ ✓ ■ ◆,             symbols
+        """)
+    void printsTheLettersOf(String letters, String block) throws IOException {
+        String text = text(pdf(Sample.named(letters), "", PageStyle.USUAL));
+        assertTrue(text.contains(letters), block);
+        assertTrue(text.contains("Punch list: " + letters), "in the running head too: " + block);
+        assertFalse(text.contains("Letters that this PDF cannot print"), block);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"漢字, ##, 'U+6F22, U+5B57'", "שלום, ####, 'U+05E9, U+05DC, U+05D5, U+05DD'", "a\uD83E\uDDF5b, a#b, U+1F9F5"})
+    void saysWhichLettersItCannotPrint(String letters, String printed, String named) throws IOException {
+        String text = text(pdf(Sample.named(letters), "", PageStyle.USUAL));
+        assertTrue(text.contains("Letters that this PDF cannot print stand as #: " + named + "."), text.substring(0, 400));
+        assertTrue(text.contains("Punch list: " + printed), text.substring(0, 400));
+        assertFalse(text.contains(letters));
+    }
+
+    /** PDF/UA-1 (ISO 14289-1), 7.18.5. */
     @Test
-    void saysThatItsTypeLacksLettersOnlyWhereItDoes() throws IOException {
-        String letters = "Letters that the type of this PDF lacks";
-        assertTrue(text(pdf(Sample.named("\u6F22\u5B57"), "", PageStyle.USUAL)).contains(letters));
-        assertFalse(text(pdf(Sample.named("Straße 5 \u20AC \u2033 \u0141\u00F3d\u017A \u0416"), "", PageStyle.USUAL)).contains(letters));
+    void saysOfEveryLinkWhereItLeads() throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf(Sample.judgement(), "", PageStyle.USUAL))) {
+            assertEquals(Pages.of(Sample.judgement(), "").front().worst().stream().map(worst -> worst.label()).toList(),
+                    document.getPage(0).getAnnotations().stream().map(link -> link.getContents()).toList());
+        }
     }
 
     private static void writesNothingOfTheirs(PDDocument document) throws IOException {
