@@ -13,7 +13,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ThreadFactory;
+import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import javafx.application.Application;
 import javafx.application.Platform;
@@ -26,10 +28,16 @@ public final class FieldApp extends Application {
     private static final double WIDTH = 1180;
     private static final double HEIGHT = 760;
 
-    private final ExecutorService disk = Executors.newSingleThreadExecutor(task -> new Thread(task, "disk"));
-    private final ExecutorService sums = Executors.newSingleThreadExecutor(FieldApp::inTheBackground);
+    private final ExecutorService disk = oneThread(task -> new Thread(task, "disk"));
+    private final ExecutorService sums = oneThread(FieldApp::inTheBackground);
     private final MemoryFile memory =
             MemoryFile.of(System.getenv(), System.getProperty("os.name"), Path.of(System.getProperty("user.home")));
+
+    /** One task after the other. What is asked for once the window has closed is dropped: nobody sees or types any more. */
+    private static ExecutorService oneThread(ThreadFactory threads) {
+        return new ThreadPoolExecutor(1, 1, 0, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), threads,
+                new ThreadPoolExecutor.DiscardPolicy());
+    }
 
     private static Thread inTheBackground(Runnable task) {
         Thread thread = new Thread(task, "sums");
