@@ -10,6 +10,7 @@ import covewalk.verdict.limit.LimitTest;
 import covewalk.verdict.limit.Rounding;
 import covewalk.verdict.limit.Spread;
 import covewalk.verdict.stretch.Parts;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -25,9 +26,18 @@ record Comparison(Side from, Side to, Covariance unlike, StepPlane plane) {
     private static final double FEWEST_UNCERTAINTIES = 2;
 
     Difference difference() {
-        Covariance steps = plane.carry(covariance());
-        return new Difference(from.colour(), to.colour(), covariance(), plane.steps(du(), dv()),
-                steps.alongSd(alongFirst(), alongSecond()), change(CctDuv::cctK), change(CctDuv::duv), luxRatio());
+        Optional<CctDuv> one = temperature(from);
+        Optional<CctDuv> other = temperature(to);
+        return new Difference(from.colour(), to.colour(), covariance(), steps(), standardUncertaintySteps(),
+                change(one, other, CctDuv::cctK), change(one, other, CctDuv::duv), luxRatio());
+    }
+
+    double steps() {
+        return plane.steps(du(), dv());
+    }
+
+    private double standardUncertaintySteps() {
+        return plane.carry(covariance()).alongSd(alongFirst(), alongSecond());
     }
 
     /**
@@ -38,13 +48,13 @@ record Comparison(Side from, Side to, Covariance unlike, StepPlane plane) {
     Confidence confidence(double limitSteps) {
         Confidence found = Double.isInfinite(degreesFound()) ? asStated(limitSteps)
                 : asStated(limitSteps).and(asFound(limitSteps));
-        boolean tooCoarse = FEWEST_UNCERTAINTIES * difference().standardUncertaintySteps() > limitSteps;
+        boolean tooCoarse = FEWEST_UNCERTAINTIES * standardUncertaintySteps() > limitSteps;
         return tooCoarse ? new Confidence(found.beyond(), 0) : found;
     }
 
     private Confidence asStated(double limitSteps) {
         Covariance noise = plane.carry(both(Parts::stated).plus(known()));
-        double length = plane.steps(du(), dv());
+        double length = steps();
         Rounding rounding = rounding();
         if (rounding.none()) {
             return LimitTest.of(length, noise, limitSteps);
@@ -129,15 +139,16 @@ record Comparison(Side from, Side to, Covariance unlike, StepPlane plane) {
         return plane.fromUvPrime().second(du(), dv());
     }
 
-    private OptionalDouble change(ToDoubleFunction<CctDuv> of) {
-        if (ColourTemperature.of(from.colour()) instanceof CctDuv one
-                && ColourTemperature.of(to.colour()) instanceof CctDuv other) {
-            return OptionalDouble.of(of.applyAsDouble(other) - of.applyAsDouble(one));
-        }
-        return OptionalDouble.empty();
+    private static Optional<CctDuv> temperature(Side side) {
+        return ColourTemperature.of(side.colour()) instanceof CctDuv white ? Optional.of(white) : Optional.empty();
     }
 
-    private OptionalDouble luxRatio() {
+    private static OptionalDouble change(Optional<CctDuv> from, Optional<CctDuv> to, ToDoubleFunction<CctDuv> of) {
+        return from.isPresent() && to.isPresent()
+                ? OptionalDouble.of(of.applyAsDouble(to.get()) - of.applyAsDouble(from.get())) : OptionalDouble.empty();
+    }
+
+    OptionalDouble luxRatio() {
         boolean both = from.lux().isPresent() && to.lux().isPresent() && from.lux().getAsDouble() > 0;
         return both ? OptionalDouble.of(to.lux().getAsDouble() / from.lux().getAsDouble()) : OptionalDouble.empty();
     }

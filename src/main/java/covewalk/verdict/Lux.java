@@ -13,17 +13,25 @@ final class Lux {
 
     /** The mean of its stations, lx; where its colour drifts, on a straight line through them at that position. */
     static OptionalDouble at(Stretch stretch, double positionM) {
-        SimpleRegression line = new SimpleRegression();
         double sum = 0;
+        int count = 0;
         for (Station station : stretch.stations()) {
             if (station.lux().isPresent()) {
-                line.addData(station.positionM(), station.lux().getAsDouble());
                 sum += station.lux().getAsDouble();
+                count++;
             }
         }
-        if (line.getN() == 0) {
+        if (count == 0) {
             return OptionalDouble.empty();
         }
-        return OptionalDouble.of(stretch.line().drifts() && line.getN() > 1 ? line.predict(positionM) : sum / line.getN());
+        return OptionalDouble.of(stretch.line().drifts() && count > 1 ? onALine(stretch, positionM) : sum / count);
+    }
+
+    private static double onALine(Stretch stretch, double positionM) {
+        SimpleRegression line = new SimpleRegression();
+        for (Station station : stretch.stations()) {
+            station.lux().ifPresent(lux -> line.addData(station.positionM(), lux));
+        }
+        return line.predict(positionM);
     }
 }

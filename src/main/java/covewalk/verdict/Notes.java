@@ -29,7 +29,7 @@ final class Notes {
         if (digits > 0) {
             notes.add(Note.of(Note.Kind.COARSE_DIGITS, twoDecimals(Math.sqrt(digits))));
         }
-        comparison.difference().luxRatio().ifPresent(ratio -> {
+        comparison.luxRatio().ifPresent(ratio -> {
             if (ratio > BRIGHTNESS_STEP || ratio < 1 / BRIGHTNESS_STEP) {
                 notes.add(Note.of(Note.Kind.BRIGHTNESS_STEP, twoDecimals(ratio)));
             }

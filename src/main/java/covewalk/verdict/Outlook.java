@@ -38,7 +38,7 @@ final class Outlook {
     private Outlook(Comparison comparison, double limit, double degrees, Ahead from, Ahead to) {
         this.comparison = comparison;
         this.limit = limit;
-        this.steps = comparison.difference().steps();
+        this.steps = comparison.steps();
         this.degrees = degrees;
         this.variance = from.variance() + to.variance();
         this.newVariance = from.newVariance() + to.newVariance();
@@ -81,7 +81,7 @@ final class Outlook {
     }
 
     private static double variance(Comparison comparison, Covariance uvPrime, double limit) {
-        return comparison.difference().steps() > limit ? comparison.along(uvPrime)
+        return comparison.steps() > limit ? comparison.along(uvPrime)
                 : (comparison.along(uvPrime) + comparison.largest(uvPrime)) / 2;
     }
 

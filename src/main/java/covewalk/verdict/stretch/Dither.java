@@ -26,11 +26,18 @@ final class Dither {
      */
     static double left(double noise, double rounding) {
         double sds = noise / (rounding / UNIFORM);
+        if (TERMS * term(1, sds) < NOTHING) { // the first is the largest
+            return 0;
+        }
         double sum = 0;
         for (int k = 1; k <= TERMS; k++) {
-            sum += Math.exp(-2 * Math.PI * Math.PI * k * k * sds * sds) / k;
+            sum += term(k, sds);
         }
         double left = Math.min(1, 2 / Math.PI * sum);
         return left < NOTHING ? 0 : left;
+    }
+
+    private static double term(int k, double sds) {
+        return Math.exp(-2 * Math.PI * Math.PI * k * k * sds * sds) / k;
     }
 }

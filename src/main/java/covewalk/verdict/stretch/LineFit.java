@@ -12,16 +12,20 @@ final class LineFit {
 
     private final List<Station> stations;
     private final Noise noise;
+    private final Parts[] parts;
     private final double[] weights;
     private final double weightSum;
 
     LineFit(List<Station> stations, Noise noise) {
         this.stations = stations;
         this.noise = noise;
-        this.weights = stations.stream().mapToDouble(station -> weight(noise.of(station).sum())).toArray();
+        this.parts = new Parts[stations.size()];
+        this.weights = new double[stations.size()];
         double sum = 0;
-        for (double weight : weights) {
-            sum += weight;
+        for (int i = 0; i < parts.length; i++) {
+            parts[i] = noise.of(stations.get(i));
+            weights[i] = weight(parts[i].meanVariance());
+            sum += weights[i];
         }
         this.weightSum = sum;
     }
@@ -43,14 +47,14 @@ final class LineFit {
         double spread = 0;
         double u = 0;
         double v = 0;
-        Parts slope = Parts.NONE;
+        PartsSum slope = new PartsSum();
         for (int i = 0; i < weights.length; i++) {
             Station station = stations.get(i);
             double pull = weights[i] * (station.positionM() - centreM);
             spread += pull * (station.positionM() - centreM);
             u += pull * (station.mean().u() - centre.u());
             v += pull * (station.mean().v() - centre.v());
-            slope = slope.plus(noise.of(station).times(pull * pull));
+            slope.add(parts[i], pull * pull);
         }
         return new Line(centreM, centre, centreParts(), u / spread, v / spread,
                 slope.times(1 / (spread * spread)), common());
@@ -75,24 +79,23 @@ final class LineFit {
     }
 
     private Parts centreParts() {
-        Parts sum = Parts.NONE;
+        PartsSum sum = new PartsSum();
         for (int i = 0; i < weights.length; i++) {
-            sum = sum.plus(noise.of(stations.get(i)).times(weights[i] * weights[i]));
+            sum.add(parts[i], weights[i] * weights[i]);
         }
         return sum.times(1 / (weightSum * weightSum));
     }
 
     /** Coarse digits shift all readings of a stretch alike: the mean over its stations, not divided by their number. */
     private Covariance common() {
-        Covariance sum = Covariance.ZERO;
+        CovarianceSum sum = new CovarianceSum();
         for (Station station : stations) {
-            sum = sum.plus(noise.stayingInTheMean(station.digits()));
+            sum.add(noise.stayingInTheMean(station.digits()), 1);
         }
         return sum.times(1.0 / stations.size());
     }
 
-    private static double weight(Covariance noise) {
-        double variance = (noise.uu() + noise.vv()) / 2;
+    private static double weight(double variance) {
         return variance > 0 ? 1 / variance : 1;
     }
 }

@@ -38,22 +38,41 @@ public record Noise(Repeatability repeatability, Covariance scatter, Found found
     /** Of a station's mean about its stretch; without what stays in the mean of the whole stretch. */
     public Parts of(Station station) {
         double share = 1.0 / station.readings().size();
-        Covariance digits = repeatability.measured() ? Covariance.ZERO : varyingDigits(station).times(share);
-        Parts parts = new Parts(repeatability.covariance().times(share), scatter, digits, Covariance.ZERO);
-        return new Parts(parts.repeatability(), scatter, digits, found(parts.sum(), station.digits()));
+        Covariance repeated = repeatability.covariance().times(share);
+        Covariance digits = varyingDigits(station, share);
+        return new Parts(repeated, scatter, digits, found(varianceOf(repeated, digits, 1), station.digits()));
+    }
+
+    /** The same with all parts together. */
+    Covariance wholeOf(Station station) {
+        double share = 1.0 / station.readings().size();
+        CovarianceSum sum = new CovarianceSum();
+        sum.add(repeatability.covariance(), share);
+        sum.add(varyingDigits(station, share), 1);
+        sum.add(scatter, 1);
+        return sum.times(1);
     }
 
     /** A station that was read more often than others varies less, as far as its readings and not the place do. */
-    private Covariance found(Covariance station, Covariance digits) {
-        Covariance one = repeatability.measured() ? repeatability.covariance() : repeatability.covariance().plus(digits);
-        Covariance usual = one.times(found.share()).plus(scatter);
-        double most = usual.uu() + usual.vv();
-        return most > 0 ? found.ofAStation().times((station.uu() + station.vv()) / most) : found.ofAStation();
+    private Covariance found(double station, Covariance digits) {
+        double usual = varianceOf(repeatability.covariance(), repeatability.measured() ? Covariance.ZERO : digits, found.share());
+        return usual > 0 ? found.ofAStation().times(station / usual) : found.ofAStation();
     }
 
-    private Covariance varyingDigits(Station station) {
+    /** Of u' and v' together, for a station with this share of the noise of one reading. */
+    private double varianceOf(Covariance reading, Covariance digits, double share) {
+        double uu = (reading.uu() + digits.uu()) * share + scatter.uu();
+        double vv = (reading.vv() + digits.vv()) * share + scatter.vv();
+        return uu + vv;
+    }
+
+    /** None beside a measured repeatability, which holds them already. */
+    private Covariance varyingDigits(Station station, double share) {
+        if (repeatability.measured()) {
+            return Covariance.ZERO;
+        }
         double left = left(station.digits());
-        return station.digits().times(1 - left * left);
+        return station.digits().times(1 - left * left).times(share);
     }
 
     /**
@@ -62,11 +81,14 @@ public record Noise(Repeatability repeatability, Covariance scatter, Found found
      */
     public Covariance stayingInTheMean(Covariance digits) {
         double left = left(digits);
-        return digits.times(left * left);
+        return left == 0 ? Covariance.ZERO : digits.times(left * left);
     }
 
     private double left(Covariance digits) {
-        double rounding = digits.eigen().larger();
-        return rounding > 0 ? Dither.left(repeatability.sureUv(), rounding) : 0;
+        double most = Math.sqrt(digits.uu() + digits.vv()); // in no direction more; finer digits leave less
+        if (most == 0 || Dither.left(repeatability.sureUv(), most) == 0) {
+            return 0;
+        }
+        return Dither.left(repeatability.sureUv(), digits.eigen().larger());
     }
 }

@@ -29,6 +29,13 @@ public record Parts(Covariance repeatability, Covariance scatter, Covariance dig
         return stated().plus(scatter);
     }
 
+    /** The mean variance of {@link #sum()} over both directions. */
+    double meanVariance() {
+        double uu = repeatability.uu() + digits.uu() + scatter.uu();
+        double vv = repeatability.vv() + digits.vv() + scatter.vv();
+        return (uu + vv) / 2;
+    }
+
     /** What reading at one place leaves open: all of it, were the strip of one colour. */
     public Covariance stated() {
         return repeatability.plus(digits);

@@ -25,14 +25,15 @@ final class PooledNoise {
 
     PooledNoise(List<Stretch> stretches, Repeatability repeatability) {
         this.repeatability = repeatability;
-        Residuals all = stretches.stream().map(Residuals::of).reduce(Residuals.NONE, Residuals::plus);
+        List<Residuals> each = stretches.parallelStream().map(Residuals::of).toList();
+        Residuals all = each.stream().reduce(Residuals.NONE, Residuals::plus);
+        List<Boolean> stands = each.parallelStream().map(own -> scattersMore(own, all)).toList();
         Residuals alike = Residuals.NONE;
-        for (Stretch stretch : stretches) {
-            Residuals own = Residuals.of(stretch);
-            if (scattersMore(own, all)) {
-                alone.add(stretch);
+        for (int i = 0; i < stretches.size(); i++) {
+            if (stands.get(i)) {
+                alone.add(stretches.get(i));
             } else {
-                alike = alike.plus(own);
+                alike = alike.plus(each.get(i));
             }
         }
         this.pool = alike;

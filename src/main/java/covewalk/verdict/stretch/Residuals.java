@@ -17,19 +17,19 @@ record Residuals(Covariance squares, double degrees, int stations, double shares
     static final Residuals NONE = new Residuals(Covariance.ZERO, 0, 0, 0, Covariance.ZERO);
 
     static Residuals of(Stretch stretch) {
-        Covariance squares = Covariance.ZERO;
-        Covariance digits = Covariance.ZERO;
+        CovarianceSum squares = new CovarianceSum();
+        CovarianceSum digits = new CovarianceSum();
         double shares = 0;
         for (Station station : stretch.stations()) {
             UvPrime fitted = stretch.line().at(station.positionM());
             double du = station.mean().u() - fitted.u();
             double dv = station.mean().v() - fitted.v();
-            squares = squares.plus(new Covariance(du * du, du * dv, dv * dv));
+            squares.add(du * du, du * dv, dv * dv);
             shares += 1.0 / station.readings().size();
-            digits = digits.plus(station.digits().times(1.0 / station.readings().size()));
+            digits.add(station.digits(), 1.0 / station.readings().size());
         }
         int n = stretch.stations().size();
-        return new Residuals(squares, Math.max(0, n - (stretch.line().drifts() ? 2 : 1)), n, shares, digits);
+        return new Residuals(squares.times(1), Math.max(0, n - (stretch.line().drifts() ? 2 : 1)), n, shares, digits.times(1));
     }
 
     Residuals plus(Residuals other) {

@@ -2,7 +2,6 @@ package covewalk.verdict.stretch;
 
 import covewalk.colour.Covariance;
 import covewalk.colour.UvPrime;
-import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.stat.StatUtils;
 
@@ -27,14 +26,18 @@ final class RoughNoise {
     /** A standard deviation from a median is worth this share of the numbers it is taken of (its efficiency, 0.37). */
     private static final double WORTH_OF_A_MEDIAN = 0.37;
 
-    private final List<double[]> differences = new ArrayList<>();
-    private Covariance expected = Covariance.ZERO;
+    private final double[] du;
+    private final double[] dv;
+    private final CovarianceSum expected = new CovarianceSum();
+    private int differences;
 
-    private RoughNoise() {
+    private RoughNoise(int most) {
+        this.du = new double[most];
+        this.dv = new double[most];
     }
 
     static Noise of(List<PlacementRow> rows, Repeatability repeatability) {
-        RoughNoise rough = new RoughNoise();
+        RoughNoise rough = new RoughNoise(rows.stream().mapToInt(row -> row.stations().size()).sum());
         for (PlacementRow row : rows) {
             for (int i = 1; i < row.stations().size(); i++) {
                 rough.add(row.stations().get(i - 1), row.stations().get(i), repeatability);
@@ -44,24 +47,26 @@ final class RoughNoise {
     }
 
     private void add(Station one, Station other, Repeatability repeatability) {
-        differences.add(new double[] {other.mean().u() - one.mean().u(), other.mean().v() - one.mean().v()});
-        expected = expected.plus(known(one, repeatability)).plus(known(other, repeatability));
+        du[differences] = other.mean().u() - one.mean().u();
+        dv[differences] = other.mean().v() - one.mean().v();
+        differences++;
+        expect(one, repeatability);
+        expect(other, repeatability);
     }
 
-    private static Covariance known(Station station, Repeatability repeatability) {
+    private void expect(Station station, Repeatability repeatability) {
         Covariance one = repeatability.measured() ? repeatability.covariance()
                 : repeatability.covariance().plus(station.digits());
-        return one.times(1.0 / station.readings().size());
+        expected.add(one, 1.0 / station.readings().size());
     }
 
     private Noise noise(Repeatability repeatability) {
-        int n = differences.size();
-        if (n < FEWEST) {
+        if (differences < FEWEST) {
             return new Noise(repeatability, USUAL, Noise.Found.NOTHING);
         }
-        Covariance excess = Excess.over(found(), expected.times(1.0 / n)).times(0.5);
+        Covariance excess = Excess.over(found(), expected.times(1.0 / differences)).times(0.5);
         return new Noise(repeatability, excess, excess.uu() + excess.vv() > 0
-                ? new Noise.Found(Covariance.ZERO, 1, WORTH_OF_A_MEDIAN * n) : Noise.Found.NOTHING);
+                ? new Noise.Found(Covariance.ZERO, 1, WORTH_OF_A_MEDIAN * differences) : Noise.Found.NOTHING);
     }
 
     /** Variances from medians; the covariance from those of the sum and the difference, which it sets apart. */
@@ -74,7 +79,10 @@ final class RoughNoise {
     }
 
     private double variance(double u, double v) {
-        double[] sizes = differences.stream().mapToDouble(d -> Math.abs(u * d[0] + v * d[1])).toArray();
+        double[] sizes = new double[differences];
+        for (int i = 0; i < differences; i++) {
+            sizes[i] = Math.abs(u * du[i] + v * dv[i]);
+        }
         double sd = StatUtils.percentile(sizes, 50) / MEDIAN_OF_A_NORMAL;
         return sd * sd;
     }

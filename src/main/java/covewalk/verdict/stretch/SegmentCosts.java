@@ -35,7 +35,7 @@ final class SegmentCosts {
             Station station = row.get(i);
             double du = station.mean().u() - origin.mean().u();
             double dv = station.mean().v() - origin.mean().v();
-            Covariance own = noise.of(station).sum();
+            Covariance own = noise.wholeOf(station);
             add(i, 1 / whitening.meanVariance(own.plus(Whitening.LEAST)), station.positionM() - origin.positionM(),
                     whitening.first(du, dv), whitening.second(du, dv));
         }

@@ -31,6 +31,10 @@ public record Station(String setUp, double positionM, List<Reading> readings, Uv
 
     /** The highest round among its readings. */
     public int round() {
-        return readings.stream().mapToInt(Reading::round).max().orElse(1);
+        int round = 1;
+        for (Reading reading : readings) { // no stream: asked for every station of a large survey, several times
+            round = Math.max(round, reading.round());
+        }
+        return round;
     }
 }

@@ -1,21 +1,19 @@
 package covewalk.verdict.stretch;
 
-import covewalk.colour.Covariance;
 import covewalk.colour.UvPrime;
 import covewalk.survey.Reading;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 
 /** Groups the readings of one cove into stations. */
 public final class Stations {
 
-    private record Spot(String setUp, double positionM) {
-    }
+    /** From the datum on; of one position set-up by set-up. */
+    private static final Comparator<Reading> ALONG_THE_COVE =
+            Comparator.<Reading>comparingDouble(reading -> reading.positionM().value()).thenComparing(Reading::setUp);
 
     private Stations() {
     }
@@ -26,29 +24,33 @@ public final class Stations {
      * @return one station for each set-up and position, along the cove from its datum
      */
     public static List<Station> of(Collection<Reading> readings, ColourOf colours) {
-        Map<Spot, List<Reading>> spots = new LinkedHashMap<>();
-        for (Reading reading : readings) {
-            spots.computeIfAbsent(new Spot(reading.setUp(), reading.positionM().value()), spot -> new ArrayList<>(2))
-                    .add(reading);
+        List<Reading> along = new ArrayList<>(readings);
+        along.sort(ALONG_THE_COVE); // those of one place stay in the order of the log
+        List<Station> stations = new ArrayList<>();
+        int first = 0;
+        for (int i = 1; i <= along.size(); i++) {
+            if (i == along.size() || ALONG_THE_COVE.compare(along.get(first), along.get(i)) != 0) {
+                stations.add(station(along.subList(first, i), colours));
+                first = i;
+            }
         }
-        return spots.entrySet().stream()
-                .map(spot -> station(spot.getKey(), spot.getValue(), colours))
-                .sorted(Comparator.comparingDouble(Station::positionM).thenComparing(Station::setUp))
-                .toList();
+        return List.copyOf(stations);
     }
 
-    private static Station station(Spot spot, List<Reading> readings, ColourOf colours) {
+    /** @param readings of one place and one set-up */
+    private static Station station(List<Reading> readings, ColourOf colours) {
         double u = 0;
         double v = 0;
-        Covariance digits = Covariance.ZERO;
+        CovarianceSum digits = new CovarianceSum();
         for (Reading reading : readings) {
             UvPrime colour = colours.of(reading);
             u += colour.u();
             v += colour.v();
-            digits = digits.plus(reading.colour().orElseThrow().digits());
+            digits.add(reading.colour().orElseThrow().digits(), 1);
         }
         int n = readings.size();
-        return new Station(spot.setUp(), spot.positionM(), readings, new UvPrime(u / n, v / n), digits.times(1.0 / n),
+        Reading any = readings.get(0);
+        return new Station(any.setUp(), any.positionM().value(), readings, new UvPrime(u / n, v / n), digits.times(1.0 / n),
                 meanLux(readings), colours);
     }
 

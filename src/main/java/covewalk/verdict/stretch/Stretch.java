@@ -37,12 +37,20 @@ public record Stretch(Placement placement, String setUp, double fromM, double to
 
     /** How many readings count in it. */
     public int readings() {
-        return stations.stream().mapToInt(station -> station.readings().size()).sum();
+        int readings = 0;
+        for (Station station : stations) {
+            readings += station.readings().size();
+        }
+        return readings;
     }
 
     /** The highest round among them. */
     public int round() {
-        return stations.stream().mapToInt(Station::round).max().orElse(1);
+        int round = 1;
+        for (Station station : stations) {
+            round = Math.max(round, station.round());
+        }
+        return round;
     }
 
     /** How its ends are judged. From one station no slope can be told: there it is taken to be of one colour. */

@@ -73,7 +73,7 @@ public final class Stretches {
     /** The same stretches, cove by cove, with the scatter about them pooled and their lines fitted by it. */
     public List<List<Stretch>> settled(List<List<Stretch>> coves) {
         PooledNoise noise = new PooledNoise(coves.stream().flatMap(List::stream).toList(), repeatability);
-        return coves.stream()
+        return coves.parallelStream()
                 .map(cove -> cove.stream().map(stretch -> stretch.fittedBy(noise.of(stretch))).toList())
                 .toList();
     }
