@@ -37,15 +37,18 @@ final class JointJudge {
     private final List<PlacementRow> rows;
     private final StepPlane plane;
     private final Evidence evidence;
+    private final double rateOfOne;
 
+    /** @param rateOfOne error rate of a joint by itself, as in {@link Rates#ofOneJoint} */
     JointJudge(Survey survey, ReelsById reels, Cove cove, List<PlacementRow> rows, List<Stretch> stretches,
-               Evidence evidence) {
+               Evidence evidence, double rateOfOne) {
         this.survey = survey;
         this.reels = reels;
         this.stretches = stretches;
         this.rows = rows;
         this.plane = Planes.of(survey, cove);
         this.evidence = evidence;
+        this.rateOfOne = rateOfOne;
     }
 
     /** The verdict on one joint, by the set-up that knows the difference best. */
@@ -102,13 +105,11 @@ final class JointJudge {
                 comparison.rounds(), Budgets.of(comparison, pair.setUp(), Budget.Part.UNLIKE_REELS, pair.drift()), notes(joint, pair));
     }
 
-    /** Where all joints share one error rate, what this one needs is reckoned as if none of the others settled. */
+    /** Where all joints share one error rate, none is settled before all are judged. */
     private Settle settle(Comparison comparison, Verdict verdict) {
         Limits limits = survey.limits();
         boolean shared = limits.errorPer() == Limits.ErrorPer.SURVEY;
-        double rate = shared ? limits.errorRate() / 2 / survey.coves().stream().mapToInt(cove -> cove.joints().size()).sum()
-                : limits.errorRate();
-        return Settling.of(comparison, shared ? Verdict.UNSETTLED : verdict, limits.neighbourSteps(), rate,
+        return Settling.of(comparison, shared ? Verdict.UNSETTLED : verdict, limits.neighbourSteps(), rateOfOne,
                 Settle.WhyNot.UNLIKE_REELS);
     }
 

@@ -47,8 +47,10 @@ public final class Judge {
         List<CoveRows> coves = rows(survey, standing, evidence);
         List<List<Stretch>> stretches = stretches(survey, coves);
         ReelsById reels = new ReelsById(survey);
+        double rateOfOne = Rates.ofOneJoint(survey);
         List<List<JudgedJoint>> joints = forEach(coves, i -> {
-            JointJudge judge = new JointJudge(survey, reels, coves.get(i).cove(), coves.get(i).rows(), stretches.get(i), evidence);
+            JointJudge judge = new JointJudge(survey, reels, coves.get(i).cove(), coves.get(i).rows(), stretches.get(i), evidence,
+                    rateOfOne);
             return coves.get(i).cove().joints().stream().map(judge::judge).toList();
         });
         List<List<JudgedJoint>> held = survey.limits().errorPer() == ErrorPer.SURVEY
