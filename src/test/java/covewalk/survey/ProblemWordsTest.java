@@ -21,7 +21,7 @@ class ProblemWordsTest {
 
     private static final List<Path> SOURCES = List.of(Path.of("src/main/java/covewalk/survey"), Path.of("src/main/java/covewalk/app/open"),
             Path.of("src/main/java/covewalk/report"));
-    private static final Pattern KEY = Pattern.compile("\"((?:folder|lock|json|survey|log|punch|colour|seal|import|convert)\\.[a-z0-9.-]+)\"");
+    private static final Pattern KEY = Pattern.compile("\"((?:folder|lock|report|json|survey|log|punch|colour|seal|import|convert)\\.[a-z0-9.-]+)\"");
     /** Beginnings of keys, asked for with {@code startsWith}, and names of files. */
     private static final Set<String> NO_KEYS = Set.of("colour.coarse.", "colour.place.", "survey.json", "seal.json", "punch.csv");
 
