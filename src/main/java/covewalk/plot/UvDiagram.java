@@ -27,6 +27,9 @@ public final class UvDiagram {
 
     private static final double WIDTH = 88;
     private static final double HEIGHT = 76;
+    /** Of the name of a reel, mm. */
+    private static final double NAME_HIGH = 2.6;
+    private static final double LETTER_WIDE = 1.6;
     private static final int MOST_SAID = 12;
     private static final int LONGEST = 20;
 
@@ -68,6 +71,7 @@ public final class UvDiagram {
         shapes.addAll(LocusPiece.of(frame, words));
         rings();
         stations().forEach(station -> dot(frame.point(station.mean())));
+        labelled.add(originLabel());
         mean.stretches().forEach(this::stretch);
         origin();
         legend();
@@ -120,13 +124,22 @@ public final class UvDiagram {
     private void stretch(Stretch stretch) {
         UvPrime colour = middle(stretch);
         Shape.Point at = frame.point(colour);
-        shapes.add(new Shape.Path(UvRings.uncertainty(colour, stretch.line().shrinkingAt(stretch.middleM()).sum()
-                .plus(stretch.line().common())).stream().map(frame::point).toList(), false, 0.3, Ink.ACCENT, ""));
+        List<Shape.Point> ring = UvRings.uncertainty(colour, stretch.line().shrinkingAt(stretch.middleM()).sum()
+                .plus(stretch.line().common())).stream().map(frame::point).toList();
+        shapes.add(new Shape.Path(ring, false, 0.3, Ink.ACCENT, ""));
         cross(at, 1.2, 0.5);
-        if (labelled.stream().allMatch(other -> Math.abs(other.x() - at.x()) > 8 || Math.abs(other.y() - at.y()) > 2.6)) {
+        label(ring, at.y() + 0.9, Shortened.of(stretch.placement().reel(), LONGEST));
+    }
+
+    /** Beside a ring, so that no line goes through the name: right of it, or left where the frame ends; not upon another name. */
+    private void label(List<Shape.Point> ring, double y, String name) {
+        double right = ring.stream().mapToDouble(Shape.Point::x).max().orElseThrow() + 0.6;
+        double left = ring.stream().mapToDouble(Shape.Point::x).min().orElseThrow() - 0.6;
+        boolean fits = right + name.length() * LETTER_WIDE < UvFrame.X + UvFrame.WIDTH;
+        Shape.Point at = new Shape.Point(fits ? right : left, y);
+        if (labelled.stream().allMatch(other -> Math.abs(other.x() - at.x()) > 8 || Math.abs(other.y() - at.y()) > NAME_HIGH)) {
             labelled.add(at);
-            shapes.add(new Shape.Text(at.x() + 1.5, at.y() - 1, 2.6, Anchor.START, Shortened.of(stretch.placement().reel(), LONGEST),
-                    Ink.STRONG));
+            shapes.add(new Shape.Text(at.x(), at.y(), NAME_HIGH, fits ? Anchor.START : Anchor.END, name, Ink.STRONG));
         }
     }
 
@@ -142,7 +155,12 @@ public final class UvDiagram {
         shapes.add(new Shape.Path(List.of(new Shape.Point(at.x() - arm, at.y()), new Shape.Point(at.x(), at.y() - arm),
                 new Shape.Point(at.x() + arm, at.y()), new Shape.Point(at.x(), at.y() + arm), new Shape.Point(at.x() - arm, at.y())),
                 false, 0.35, Ink.STRONG, ""));
-        text(at.x() + 1.8, at.y() + 2.6, Anchor.START, words.text(origin.key("uv.")), Ink.STRONG);
+        text(originLabel().x(), originLabel().y(), Anchor.START, words.text(origin.key("uv.")), Ink.STRONG);
+    }
+
+    private Shape.Point originLabel() {
+        Shape.Point at = frame.point(origin.colour());
+        return new Shape.Point(at.x() + 1.8, at.y() + 2.6);
     }
 
     private void legend() {

@@ -34,6 +34,7 @@ record PdfPart(PDDocument document, List<PdfHeading> headings) {
     static PdfPart of(String html, PdfFonts fonts, boolean tagged) throws IOException {
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.withW3cDocument(document(html), "");
+        builder.useUnicodeLineBreaker(new LineBreaks());
         builder.useSVGDrawer(new PdfPictures());
         builder.useExternalResourceAccessControl((uri, type) -> uri != null && uri.startsWith("data:"), ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
         builder.usePdfUaAccessibility(tagged);

@@ -7,15 +7,22 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.multipdf.PDFMergerUtility;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
 
 /**
- * The report as a PDF, from the HTML of the same page. A usual report is laid out in one go and tagged for reading aids;
- * a long one in parts, on all processors, untagged: the tags of thousands of pages would not fit into memory.
+ * The report as a PDF, from the HTML of the same page. A usual report is laid out in one go, a long one in parts, on all
+ * processors. It is tagged for reading aids unless it is very long: the tags of thousands of pages would not fit into memory.
  */
 final class PunchPdf {
+
+    /** Of a part, some 20 pages; with more, a heap of 512 MiB, usual for Java on a tablet of 2 GiB, no longer holds the tags. */
+    private static final int MOST_TAGGED = 12;
+
+    /** No tag of ours is a guess; the merger says so outright, at which some readers stumble. */
+    private static final COSName SUSPECTS = COSName.getPDFName("Suspects");
 
     private final PunchHtml html = new PunchHtml();
     private final PdfFonts fonts = new PdfFonts();
@@ -32,7 +39,8 @@ final class PunchPdf {
                 finish(document, part.headings(), page, true, out);
             }
         } else {
-            bind(page, laid(page, parts), out);
+            boolean tagged = parts.size() <= MOST_TAGGED;
+            bind(page, laid(page, parts, tagged), tagged, out);
         }
     }
 
@@ -43,17 +51,17 @@ final class PunchPdf {
                 : fonts.printable(html.of(page, sheets.remarking(page.words().text("page.letters", plain.named())))).text();
     }
 
-    private List<Laid> laid(Page page, List<Sheets> parts) throws IOException {
+    private List<Laid> laid(Page page, List<Sheets> parts, boolean tagged) throws IOException {
         try {
-            return parts.parallelStream().map(part -> laid(page, part)).toList();
+            return parts.parallelStream().map(part -> laid(page, part, tagged)).toList();
         } catch (UncheckedIOException unwritten) {
             throw unwritten.getCause();
         }
     }
 
-    private Laid laid(Page page, Sheets sheets) {
+    private Laid laid(Page page, Sheets sheets, boolean tagged) {
         try {
-            PdfPart part = PdfPart.of(html(page, sheets), fonts, false);
+            PdfPart part = PdfPart.of(html(page, sheets), fonts, tagged);
             try (PDDocument document = part.document()) {
                 document.getDocumentCatalog().setMetadata(null);
                 ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -65,7 +73,7 @@ final class PunchPdf {
         }
     }
 
-    private void bind(Page page, List<Laid> parts, OutputStream out) throws IOException {
+    private void bind(Page page, List<Laid> parts, boolean tagged, OutputStream out) throws IOException {
         List<PDDocument> open = new ArrayList<>();
         List<PdfHeading> headings = new ArrayList<>();
         try (PDDocument document = new PDDocument()) {
@@ -73,16 +81,23 @@ final class PunchPdf {
                 int before = document.getNumberOfPages();
                 part.headings().forEach(heading -> headings.add(heading.after(before)));
                 open.add(Loader.loadPDF(part.pdf()));
-                for (PDPage sheet : open.get(open.size() - 1).getPages()) {
-                    document.addPage(sheet);
-                }
+                append(document, open.get(open.size() - 1), tagged);
             }
-            finish(document, headings, page, false, out);
+            finish(document, headings, page, tagged, out);
         } finally {
             for (PDDocument part : open) {
                 part.close();
             }
         }
+    }
+
+    private static void append(PDDocument document, PDDocument part, boolean tagged) throws IOException {
+        if (!tagged) {
+            part.getPages().forEach(document::addPage);
+            return;
+        }
+        new PDFMergerUtility().appendDocument(document, part);
+        document.getDocumentCatalog().getMarkInfo().getCOSObject().removeItem(SUSPECTS);
     }
 
     private void finish(PDDocument document, List<PdfHeading> headings, Page page, boolean tagged, OutputStream out) throws IOException {

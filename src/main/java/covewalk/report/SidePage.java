@@ -33,7 +33,15 @@ record SidePage(Words words, PageStyle style, RunningHead head, String name, Str
         }
     }
 
-    /** Rows under named columns; as many cells in each. */
-    record Table(String title, List<String> columns, List<List<String>> rows) {
+    /**
+     * Rows under named columns; as many cells in each.
+     *
+     * @param style as the style sheet calls it; empty for the usual one
+     */
+    record Table(String title, String style, List<String> columns, List<List<String>> rows) {
+
+        Table(String title, List<String> columns, List<List<String>> rows) {
+            this(title, "", columns, rows);
+        }
     }
 }

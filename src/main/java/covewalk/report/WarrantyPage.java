@@ -77,7 +77,7 @@ final class WarrantyPage {
             cove.placements().stream().filter(placement -> placement.reel().equals(reel.id()))
                     .forEach(placement -> rows.add(installed(cove, placement)));
         }
-        return new Table("", Stream.of("cove", "from-to", "known", "installed", "height", "feeds")
+        return new Table("", "installed", Stream.of("cove", "from-to", "known", "installed", "height", "feeds")
                 .map(column -> words.text("warranty.column." + column)).toList(), rows);
     }
 

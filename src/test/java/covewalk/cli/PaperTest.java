@@ -14,6 +14,7 @@ import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -63,9 +64,41 @@ class PaperTest {
         }
     }
 
+    /** Its table of places was laid out a letter a line, and the neighbour's label fell onto two pages. */
+    @ParameterizedTest
+    @CsvSource({"en, a4", "en, letter", "de, a4", "de, letter"})
+    void aDossierTearsNoWordOfItsTableAndNoLabel(String language, String paper) throws IOException {
+        print(language, paper, "warranty", "--reel", "R11");
+        try (PDDocument document = Loader.loadPDF(folder.resolve("warranty-R11.pdf").toFile())) {
+            String text = new PDFTextStripper().getText(document);
+            for (String whole : List.of("2026-09", language.equals("en") ? "5.00 to 10.00 m" : "5,00 bis 10,00 m",
+                    language.equals("en") ? "known from installed" : "bekannt aus eingebaut")) {
+                assertTrue(text.contains(whole), whole + " is not in: " + text);
+            }
+            List<COSDictionary> tables = new ArrayList<>();
+            find(document.getDocumentCatalog().getStructureTreeRoot().getCOSObject(), "Table", tables);
+            List<COSDictionary> labels = tables.stream().filter(table -> rows(table).size() == 10 && kids(rows(table).get(0)).size() == 2)
+                    .toList();
+            assertEquals(1, labels.size(), "the neighbour's label has ten lines, each a name and a text");
+            assertEquals(1, rows(labels.get(0)).stream().map(PaperTest::pageOf).distinct().count(), "its label is on one page");
+        }
+    }
+
+    private static List<COSDictionary> rows(COSDictionary table) {
+        List<COSDictionary> rows = new ArrayList<>();
+        find(table, "TR", rows);
+        return rows;
+    }
+
     private void print(String language, String paper) {
-        FrontDoor.Run run = FrontDoor.run("report", survey.toString(), "--out", folder.toString(), "--for", "specifier", "--language",
-                language, "--paper", paper);
+        print(language, paper, "specifier");
+    }
+
+    private void print(String language, String paper, String... reader) {
+        List<String> words = new ArrayList<>(List.of("report", survey.toString(), "--out", folder.toString(), "--language", language,
+                "--paper", paper, "--for"));
+        words.addAll(List.of(reader));
+        FrontDoor.Run run = FrontDoor.run(words.toArray(String[]::new));
         assertEquals(1, run.code(), run.err());
     }
 

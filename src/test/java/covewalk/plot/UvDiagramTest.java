@@ -52,6 +52,21 @@ class UvDiagramTest {
         }
     }
 
+    /** A ring is drawn next before the name of its reel, its cross between them. */
+    @Test
+    void noRingGoesThroughTheNameOfItsReel() {
+        List<Shape> shapes = diagram(0).shapes();
+        List<Shape.Text> names = shapes.stream().filter(Shape.Text.class::isInstance).map(Shape.Text.class::cast)
+                .filter(text -> text.text().matches("R\\d+")).toList();
+        assertTrue(names.size() > 1, names.toString());
+        for (Shape.Text name : names) {
+            Shape.Path ring = (Shape.Path) shapes.get(shapes.indexOf(name) - 3);
+            boolean rightOfIt = ring.points().stream().allMatch(point -> point.x() < name.x());
+            boolean leftOfIt = ring.points().stream().allMatch(point -> point.x() > name.x());
+            assertTrue(name.anchor() == Shape.Anchor.START ? rightOfIt : leftOfIt, name.toString());
+        }
+    }
+
     @Test
     void bothAxesHaveOneScaleSoThatARingIsRound() {
         UvFrame frame = UvFrame.around(List.of(new UvPrime(0.26, 0.52), new UvPrime(0.27, 0.53)));

@@ -30,6 +30,13 @@ class ValidPdfTest {
         assertEquals(List.of(), broken);
     }
 
+    /** More than forty coves: the parts were laid out one by one. */
+    @Test
+    void keepsThemInAReportThatWasBoundFromParts() throws Exception {
+        VeraGreenfieldFoundryProvider.initialise();
+        assertEquals(List.of(), broken(LongDemo.print(folder)));
+    }
+
     private static List<String> broken(Path pdf) throws Exception {
         try (PDFAParser parser = Foundries.defaultInstance().createParser(pdf.toFile(), PDFAFlavour.PDFUA_1);
                 PDFAValidator validator = Foundries.defaultInstance().createValidator(PDFAFlavour.PDFUA_1, false)) {
