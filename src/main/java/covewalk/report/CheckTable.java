@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /** The verdicts as a table of plain text, at most 100 columns wide, for a terminal. */
 public final class CheckTable {
@@ -21,7 +22,6 @@ public final class CheckTable {
     private static final int WIDTH = 98;
 
     private final Words words;
-    private final List<String> lines = new ArrayList<>();
 
     public CheckTable(Words words) {
         this.words = words;
@@ -32,25 +32,30 @@ public final class CheckTable {
      * @return lines ending in a line feed; the last counts beyond, unsettled, within and not read
      */
     public String of(Judgement judgement, List<String> warnings) {
-        lines.clear();
         RuleWords rules = new RuleWords(words);
-        say(words.text("table.limit", rules.limits(judgement.survey().limits())));
-        say(words.text("table.rule", rules.steps(judgement), words.text(
+        List<String> lines = new ArrayList<>();
+        lines.addAll(said(words.text("table.limit", rules.limits(judgement.survey().limits()))));
+        lines.addAll(said(words.text("table.rule", rules.steps(judgement), words.text(
                 "rule.per." + judgement.survey().limits().errorPer().code() + ".short",
-                words.numbers().percent(judgement.survey().limits().errorRate()))));
-        judgement.coves().forEach(this::cove);
-        claims(judgement);
-        remarks(judgement, warnings);
+                words.numbers().percent(judgement.survey().limits().errorRate())))));
+        lines.addAll(ofEach(judgement, this::cove));
+        lines.addAll(claims(judgement));
+        lines.addAll(remarks(judgement, warnings));
         lines.add("");
         lines.add(words.counts(judgement));
         return String.join("\n", lines) + "\n";
     }
 
-    private void cove(CoveJudgement judged) {
+    /** Cove by cove, on all processors: a large survey has thousands. */
+    private static List<String> ofEach(Judgement judgement, Function<CoveJudgement, List<String>> lines) {
+        return judgement.coves().parallelStream().map(lines).flatMap(List::stream).toList();
+    }
+
+    private List<String> cove(CoveJudgement judged) {
         Cove cove = judged.cove();
-        lines.add("");
-        say(words.text("table.cove", cove.id(), Shortened.of(cove.place(), 60), words.numbers().metres(cove.lengthM()),
-                cove.datum().isBlank() ? words.text("place.no-datum") : Shortened.of(cove.datum(), 60)));
+        List<String> lines = new ArrayList<>(List.of(""));
+        lines.addAll(said(words.text("table.cove", cove.id(), Shortened.of(cove.place(), 60), words.numbers().metres(cove.lengthM()),
+                cove.datum().isBlank() ? words.text("place.no-datum") : Shortened.of(cove.datum(), 60))));
         if (judged.joints().isEmpty()) {
             lines.add("  " + words.text("table.no-joints"));
         } else {
@@ -61,42 +66,50 @@ public final class CheckTable {
             lines.add("");
             lines.addAll(new FaultTable(words).lines(others));
         }
-        hints(judged.faults());
+        lines.addAll(hints(judged.faults()));
+        return lines;
     }
 
     /** Each suspicion once, with where. */
-    private void hints(List<Fault> faults) {
+    private List<String> hints(List<Fault> faults) {
         Map<Hint, String> places = new EnumMap<>(Hint.class);
         faults.stream().filter(fault -> fault.hint() != Hint.NONE).forEach(fault ->
                 places.merge(fault.hint(), words.numbers().metres(fault.positionM()), (first, next) -> first + ", " + next));
-        places.forEach((hint, where) -> say(words.text("table.hint", where, words.suspicion(hint), words.checkFirst(hint))));
+        List<String> lines = new ArrayList<>();
+        places.forEach((hint, where) ->
+                lines.addAll(said(words.text("table.hint", where, words.suspicion(hint), words.checkFirst(hint)))));
+        return lines;
     }
 
-    private void claims(Judgement judgement) {
+    private List<String> claims(Judgement judgement) {
         if (judgement.claims().isEmpty()) {
-            return;
+            return List.of();
         }
         ClaimBlock block = new ClaimBlock(words);
-        lines.add("");
-        say(block.counts(judgement.claims()));
+        List<String> lines = new ArrayList<>(List.of(""));
+        lines.addAll(said(block.counts(judgement.claims())));
         lines.addAll(block.settled(judgement.claims()));
-        block.open(judgement.claims()).forEach(this::say);
-        block.allowances(judgement).forEach(this::say);
+        block.open(judgement.claims()).forEach(open -> lines.addAll(said(open)));
+        block.allowances(judgement).forEach(allowance -> lines.addAll(said(allowance)));
+        return lines;
     }
 
-    private void remarks(Judgement judgement, List<String> warnings) {
-        lines.add("");
-        new NoteWords(words).sentences(judgement.notes()).forEach(note -> say(words.text("table.remark", note)));
-        judgement.coves().forEach(this::remarks);
-        warnings.forEach(warning -> say(words.text("table.remark", warning)));
+    private List<String> remarks(Judgement judgement, List<String> warnings) {
+        List<String> lines = new ArrayList<>(List.of(""));
+        new NoteWords(words).sentences(judgement.notes()).forEach(note -> lines.addAll(said(words.text("table.remark", note))));
+        lines.addAll(ofEach(judgement, this::remarks));
+        warnings.forEach(warning -> lines.addAll(said(words.text("table.remark", warning))));
+        return lines;
     }
 
-    private void remarks(CoveJudgement cove) {
+    private List<String> remarks(CoveJudgement cove) {
+        List<String> lines = new ArrayList<>();
         new NoteWords(words).byPlace(cove.joints()).forEach((note, places) ->
-                say(words.text("table.remark.at", cove.cove().id(), String.join(", ", places), note)));
+                lines.addAll(said(words.text("table.remark.at", cove.cove().id(), String.join(", ", places), note))));
+        return lines;
     }
 
-    private void say(String sentence) {
-        lines.addAll(PlainText.wrapped(sentence, WIDTH, 2));
+    private static List<String> said(String sentence) {
+        return PlainText.wrapped(sentence, WIDTH, 2);
     }
 }

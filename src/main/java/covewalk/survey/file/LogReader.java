@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * Reads a reading log: every whole row becomes a reading or a problem. An unfinished last line is not read; it is what
@@ -15,19 +16,20 @@ import java.util.Optional;
 final class LogReader {
 
     private final RowBytes rows;
-    private final String firstSetUp;
+    private final Supplier<String> firstSetUp;
     private final Cells cells = new Cells();
     private final List<Reading> readings = new ArrayList<>();
     private final List<Problem> problems = new ArrayList<>();
     private Optional<LogHeader> header = Optional.empty();
     private boolean crlf;
 
-    private LogReader(InputStream in, String firstSetUp) {
+    private LogReader(InputStream in, Supplier<String> firstSetUp) {
         this.rows = new RowBytes(in);
         this.firstSetUp = firstSetUp;
     }
 
-    static LogContent read(InputStream in, String firstSetUp) throws IOException {
+    /** @param firstSetUp the set-up of rows that name none; asked only when there is one */
+    static LogContent read(InputStream in, Supplier<String> firstSetUp) throws IOException {
         return new LogReader(in, firstSetUp).read();
     }
 

@@ -99,7 +99,7 @@ public final class ReadingLog implements AutoCloseable {
 
     private static LogContent contentOf(LogChannel.Opener opener, String firstSetUp) throws IOException {
         try (LogChannel channel = opener.open(); InputStream in = new ChannelStream(channel)) {
-            return LogReader.read(in, firstSetUp);
+            return LogReader.read(in, () -> firstSetUp);
         }
     }
 

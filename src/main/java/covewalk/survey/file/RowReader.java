@@ -7,6 +7,7 @@ import covewalk.survey.Typed;
 import covewalk.survey.TypedColour;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Makes a reading of a row, or tells everything that is wrong with it. */
 final class RowReader {
@@ -20,11 +21,11 @@ final class RowReader {
     private final SharedColours colours = new SharedColours();
     private final Typed[] colour = new Typed[COLOUR.length];
     private final RowFields row;
-    private final String firstSetUp;
+    private final Supplier<String> firstSetUp;
     private String lastTakenAt = "";
 
-    /** @param firstSetUp the set-up of rows that name none */
-    RowReader(LogHeader header, String firstSetUp) {
+    /** @param firstSetUp the set-up of rows that name none; asked for each of them */
+    RowReader(LogHeader header, Supplier<String> firstSetUp) {
         this.row = new RowFields(header);
         this.firstSetUp = firstSetUp;
     }
@@ -43,7 +44,7 @@ final class RowReader {
         String cove = row.needed(LogColumn.COVE, row.word(LogColumn.COVE));
         Typed position = position();
         Role role = role();
-        String setUp = row.isBlank(LogColumn.SETUP) ? firstSetUp : row.word(LogColumn.SETUP);
+        String setUp = row.isBlank(LogColumn.SETUP) ? firstSetUp.get() : row.word(LogColumn.SETUP);
         int round = round();
         Optional<TypedColour> colour = colour();
         Optional<Typed> lux = row.number(LogColumn.LUX);

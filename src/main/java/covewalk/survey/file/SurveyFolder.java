@@ -6,6 +6,7 @@ import covewalk.survey.Soundness;
 import covewalk.survey.Survey;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -13,6 +14,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
+import java.util.function.Supplier;
 
 /** A survey's folder. Reading it needs no lock and writes nothing. */
 public final class SurveyFolder {
@@ -42,9 +46,18 @@ public final class SurveyFolder {
             return new ReadSurvey(Optional.empty(), List.of(), List.of(Problem.refusal("folder.missing")
                     .at(String.valueOf(folder.getFileName()), 0, "")));
         }
-        List<Problem> problems = new ArrayList<>();
-        Optional<Survey> survey = description(problems);
-        LogContent log = log(survey.map(known -> known.firstSetUp().id()).orElse(SetUp.ASSUMED.id()));
+        try {
+            ForkJoinTask<Taken> description = ForkJoinPool.commonPool().submit(this::description); // while the log is read
+            LogContent log = log(() -> description.join().firstSetUp());
+            return checked(description.join(), log);
+        } catch (UncheckedIOException unreadable) {
+            throw unreadable.getCause();
+        }
+    }
+
+    private static ReadSurvey checked(Taken description, LogContent log) {
+        Optional<Survey> survey = description.survey();
+        List<Problem> problems = new ArrayList<>(description.problems());
         List<Problem> ofLog = new ArrayList<>(log.problems());
         survey.ifPresent(known -> Soundness.ofReadings(known, log.readings())
                 .forEach(problem -> ofLog.add(problem.at(FileNames.LOG, problem.line(), problem.column()))));
@@ -53,11 +66,20 @@ public final class SurveyFolder {
         return new ReadSurvey(survey, log.readings(), problems);
     }
 
-    /** The survey alone: the tree of a large description is not held on to while the log is read. */
-    private Optional<Survey> description(List<Problem> problems) throws IOException {
-        DescriptionFile.Description description = DescriptionFile.in(folder).read();
-        problems.addAll(description.problems());
-        return description.survey();
+    /** What is taken of a description: its tree, which may be large, is let go while the log is read. */
+    private record Taken(Optional<Survey> survey, List<Problem> problems) {
+        String firstSetUp() {
+            return survey.map(known -> known.firstSetUp().id()).orElse(SetUp.ASSUMED.id());
+        }
+    }
+
+    private Taken description() {
+        try {
+            DescriptionFile.Description description = DescriptionFile.in(folder).read();
+            return new Taken(description.survey(), description.problems());
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
     }
 
     /**
@@ -75,7 +97,7 @@ public final class SurveyFolder {
     }
 
     /** A log that is not there was lost where a seal names it. */
-    private LogContent log(String firstSetUp) throws IOException {
+    private LogContent log(Supplier<String> firstSetUp) throws IOException {
         if (Files.isDirectory(folder.resolve(FileNames.LOG))) {
             return LogContent.ofNothing().with(Problem.refusal("log.is-folder").at(FileNames.LOG, 0, ""));
         }

@@ -3,6 +3,7 @@ package covewalk.verdict.limit;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 import org.apache.commons.numbers.gamma.ErfDifference;
+import org.apache.commons.numbers.gamma.Erfc;
 
 /**
  * The chance that a two-dimensional normal point falls into a disc about the origin, by integration along the axis of
@@ -75,7 +76,18 @@ final class DiscProbability {
         return sum * half;
     }
 
+    /** Of a normal number; mostly one end of the chord is too far out to count, and one function is asked, not two. */
     private static double between(double low, double high) {
+        if (low < -FAR) {
+            return below(high);
+        }
+        if (high > FAR) {
+            return below(-low);
+        }
         return ErfDifference.value(low / Math.sqrt(2), high / Math.sqrt(2)) / 2;
+    }
+
+    private static double below(double sds) {
+        return sds > FAR ? 1 : sds < -FAR ? 0 : Erfc.value(-sds / Math.sqrt(2)) / 2;
     }
 }

@@ -28,9 +28,9 @@ class LogPrefixTest {
 
     @Test
     void everyPrefixReadsAsItsWholeRows() throws IOException {
-        List<Reading> all = LogReader.read(new ByteArrayInputStream(LOG), "A").readings();
+        List<Reading> all = LogReader.read(new ByteArrayInputStream(LOG), () -> "A").readings();
         for (int length = 0; length <= LOG.length; length++) {
-            LogContent content = LogReader.read(new ByteArrayInputStream(LOG, 0, length), "A");
+            LogContent content = LogReader.read(new ByteArrayInputStream(LOG, 0, length), () -> "A");
             int rows = lineFeeds(length);
             assertFalse(content.refused(), "after " + length + " bytes");
             assertEquals(all.subList(0, Math.max(0, rows - 1)), content.readings(), "after " + length + " bytes");
@@ -50,7 +50,7 @@ class LogPrefixTest {
             byte[] now = Files.readAllBytes(file);
             int kept = lastLineFeed(length);
             assertArrayEquals(Arrays.copyOf(LOG, kept), Arrays.copyOf(now, kept), "after " + length + " bytes");
-            List<Reading> readings = LogReader.read(new ByteArrayInputStream(now), "A").readings();
+            List<Reading> readings = LogReader.read(new ByteArrayInputStream(now), () -> "A").readings();
             assertEquals("9", readings.get(readings.size() - 1).id());
             assertEquals(Math.max(1, lineFeeds(length)), readings.size());
         }
