@@ -4,6 +4,7 @@ import covewalk.app.desk.Settings;
 import covewalk.app.desk.Theme;
 import covewalk.app.parts.PicturePane;
 import covewalk.app.parts.VerdictView;
+import covewalk.app.parts.Wrapped;
 import covewalk.app.text.Texts;
 import covewalk.plot.Strip;
 import covewalk.plot.StripFrame;
@@ -42,9 +43,9 @@ final class CardView extends VBox {
         super(12);
         this.texts = texts;
         getStyleClass().add("card");
-        Label title = wrapped(card.title(), "heading");
+        Label title = new Wrapped(card.title(), "heading");
         title.setId("fault-title");
-        Label sentence = wrapped(card.sentence(), "fault-sentence");
+        Label sentence = new Wrapped(card.sentence(), "fault-sentence");
         sentence.setId("fault-sentence");
         Button walk = new Button(texts.get("walk-there"));
         walk.setId("fault-walk");
@@ -67,42 +68,34 @@ final class CardView extends VBox {
         if (!card.labels().isEmpty()) {
             add(card.reels().size() > 1 ? "heading.labels" : "heading.label", labels(card));
         }
-        card.notes().forEach(note -> getChildren().add(wrapped(note, "fault-note")));
+        card.notes().forEach(note -> getChildren().add(new Wrapped(note, "fault-note")));
         getChildren().add(punch);
         add("heading.where", where(card.where()));
         if (!card.restsOn().isEmpty()) {
             add("heading.rests", restsOn(card.restsOn()));
         }
         if (!card.reminders().isEmpty()) {
-            getChildren().add(wrapped(texts.words().text("caution.head"), "part-heading"));
+            getChildren().add(new Wrapped(texts.words().text("caution.head"), "part-heading"));
             card.reminders().forEach(this::reminders);
         }
     }
 
     private void reminders(Card.Cautions cautions) {
-        VBox box = new VBox(4, wrapped(cautions.group(), "label-head"));
-        cautions.sentences().forEach(sentence -> box.getChildren().add(wrapped(sentence, "fault-line")));
+        VBox box = new VBox(4, new Wrapped(cautions.group(), "label-head"));
+        cautions.sentences().forEach(sentence -> box.getChildren().add(new Wrapped(sentence, "fault-line")));
         getChildren().add(box);
     }
 
     private void add(String heading, Node part) {
         if (heading != null) {
-            Label label = wrapped(texts.get(heading), "part-heading");
+            Label label = new Wrapped(texts.get(heading), "part-heading");
             getChildren().add(label);
         }
         getChildren().add(part);
     }
 
-    private static Label wrapped(String text, String style) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
-    }
-
     private static Label caution(String text) {
-        Label label = wrapped("! " + text, "caution");
+        Label label = new Wrapped("! " + text, "caution");
         label.setMaxWidth(Double.MAX_VALUE);
         return label;
     }
@@ -121,7 +114,7 @@ final class CardView extends VBox {
             Label name = new Label(lines.get(i).name());
             name.getStyleClass().add("weak");
             GridPane.setValignment(name, VPos.TOP);
-            grid.addRow(i, name, wrapped(lines.get(i).text(), "fault-line"));
+            grid.addRow(i, name, new Wrapped(lines.get(i).text(), "fault-line"));
         }
         return grid;
     }
@@ -155,22 +148,22 @@ final class CardView extends VBox {
             Label field = new Label(row.field());
             field.getStyleClass().add("weak");
             field.setMinWidth(USE_PREF_SIZE);
-            grid.addRow(at, field, wrapped(row.before(), row.differs() ? "differs" : "same"));
+            grid.addRow(at, field, new Wrapped(row.before(), row.differs() ? "differs" : "same"));
             if (two) {
-                grid.add(wrapped(row.after(), row.differs() ? "differs" : "same"), 2, at);
+                grid.add(new Wrapped(row.after(), row.differs() ? "differs" : "same"), 2, at);
             }
         }
         return grid;
     }
 
     private static Label named(String reel) {
-        Label label = wrapped(reel, "label-head");
+        Label label = new Wrapped(reel, "label-head");
         return label;
     }
 
     private static VBox where(List<String> where) {
         VBox box = new VBox(4);
-        where.forEach(line -> box.getChildren().add(wrapped(line, "fault-line")));
+        where.forEach(line -> box.getChildren().add(new Wrapped(line, "fault-line")));
         return box;
     }
 
@@ -188,7 +181,7 @@ final class CardView extends VBox {
                 }
                 row(table, line.cells());
             } else if (!line.cells().isEmpty()) {
-                box.getChildren().add(wrapped(line.cells().get(0), "fault-line"));
+                box.getChildren().add(new Wrapped(line.cells().get(0), "fault-line"));
             }
         }
         return box;
@@ -197,7 +190,7 @@ final class CardView extends VBox {
     private static void row(GridPane table, List<String> cells) {
         int at = table.getRowCount();
         for (int i = 0; i < cells.size(); i++) {
-            Label cell = wrapped(cells.get(i), "fault-line");
+            Label cell = new Wrapped(cells.get(i), "fault-line");
             GridPane.setHalignment(cell, i == 0 ? HPos.RIGHT : HPos.LEFT);
             table.add(cell, i, at);
         }

@@ -1,5 +1,6 @@
 package covewalk.app.forms;
 
+import covewalk.app.parts.Wrapped;
 import covewalk.app.text.Texts;
 import covewalk.survey.Problem;
 import java.util.List;
@@ -9,7 +10,6 @@ import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Button;
-import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.layout.FlowPane;
@@ -40,7 +40,7 @@ public final class ItemsView<T> extends VBox {
         list = new ListView<>(items.items());
         list.setId(form.name() + "-list");
         list.setAccessibleText(texts.get("items." + form.name()));
-        list.setPlaceholder(wrapped(empty));
+        list.setPlaceholder(new Wrapped(empty));
         list.setCellFactory(view -> new TitleCell<>(title));
         list.getSelectionModel().selectedIndexProperty().addListener((property, before, now) -> items.choose(now.intValue()));
         items.chosenProperty().addListener((property, before, now) -> choose(now.intValue()));
@@ -97,12 +97,6 @@ public final class ItemsView<T> extends VBox {
     private void fit() {
         int rows = Math.max(1, Math.min(MOST_ROWS, items.items().size()));
         list.setStyle(String.format(Locale.ROOT, "-fx-pref-height: %.2fem;", rows * 3.0 + 0.3));
-    }
-
-    private static Label wrapped(String text) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        return label;
     }
 
     /** One row. */

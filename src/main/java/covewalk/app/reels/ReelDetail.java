@@ -4,6 +4,7 @@ import covewalk.app.forms.FormView;
 import covewalk.app.forms.ReelLine;
 import covewalk.app.parts.PicturePane;
 import covewalk.app.parts.VerdictView;
+import covewalk.app.parts.Wrapped;
 import covewalk.app.text.Texts;
 import covewalk.plot.Strip;
 import covewalk.survey.Reel;
@@ -43,12 +44,12 @@ final class ReelDetail extends VBox {
         label.setVisible(reel.isPresent());
         label.setManaged(reel.isPresent());
         if (reel.isEmpty() || model.factsProperty().get() == null) {
-            known.getChildren().setAll(text(texts.get(model.found().isEmpty() ? "none" : "choose"), "reel-choose"));
+            known.getChildren().setAll(new Wrapped(texts.get(model.found().isEmpty() ? "none" : "choose"), "reel-choose"));
             return;
         }
         ReelFacts facts = model.factsProperty().get();
         FactWords words = new FactWords(texts, model.writing());
-        Label name = text(new ReelLine(texts.words()).of(reel.get()), "reel-name");
+        Label name = new Wrapped(new ReelLine(texts.words()).of(reel.get()), "reel-name");
         name.getStyleClass().add("reel-name");
         known.getChildren().setAll(name);
         model.judged(facts).ifPresent(cove -> known.getChildren().add(strip(cove)));
@@ -64,20 +65,20 @@ final class ReelDetail extends VBox {
     }
 
     private VBox lies(ReelFacts facts, FactWords words) {
-        VBox rows = rows(facts.lies().stream().map(where -> row(text(words.lies(where), "lies"), where.cove().id(),
+        VBox rows = rows(facts.lies().stream().map(where -> row(new Wrapped(words.lies(where), "lies"), where.cove().id(),
                 (where.placement().fromM() + where.placement().toM()) / 2, "lies-" + facts.lies().indexOf(where))).toList(), "lies.none");
-        facts.stretches().forEach(measured -> rows.getChildren().add(text(words.measured(measured), "measured")));
+        facts.stretches().forEach(measured -> rows.getChildren().add(new Wrapped(words.measured(measured), "measured")));
         return rows;
     }
 
     private VBox claim(ReelFacts facts, FactWords words) {
-        return rows(facts.claim().map(words::claim).orElse(List.of()).stream().map(line -> (Node) text(line, "claim")).toList(), "claim.none");
+        return rows(facts.claim().map(words::claim).orElse(List.of()).stream().map(line -> (Node) new Wrapped(line, "claim")).toList(), "claim.none");
     }
 
     private VBox faults(ReelFacts facts, FactWords words) {
         return rows(facts.faults().stream().map(part -> {
             VBox both = new VBox(2, new VerdictView(part.fault().verdict(), Optional.of(part.fault().difference()), texts.words()),
-                    text(words.fault(part), "fault"));
+                    new Wrapped(words.fault(part), "fault"));
             return row(both, part.cove().cove().id(), part.fault().positionM(), "fault-" + facts.faults().indexOf(part));
         }).toList(), "faults.none");
     }
@@ -87,7 +88,7 @@ final class ReelDetail extends VBox {
         box.getStyleClass().add("reel-rows");
         box.getChildren().setAll(rows);
         if (rows.isEmpty()) {
-            box.getChildren().add(text(texts.get(none), none.replace('.', '-')));
+            box.getChildren().add(new Wrapped(texts.get(none), none.replace('.', '-')));
         }
         return box;
     }
@@ -107,12 +108,5 @@ final class ReelDetail extends VBox {
         Label heading = new Label(texts.get("heading." + key));
         heading.getStyleClass().add("reel-heading");
         return heading;
-    }
-
-    private static Label text(String text, String style) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.getStyleClass().add(style);
-        return label;
     }
 }

@@ -3,6 +3,7 @@ package covewalk.app.report;
 import covewalk.app.desk.Desk;
 import covewalk.app.desk.Place;
 import covewalk.app.parts.VerdictView;
+import covewalk.app.parts.Wrapped;
 import covewalk.app.strip.DriftView;
 import covewalk.app.text.Texts;
 import java.util.List;
@@ -33,23 +34,23 @@ final class ContentsView extends VBox {
     }
 
     private void show(Contents contents) {
-        getChildren().setAll(wrapped(texts.get("contents"), "heading"));
+        getChildren().setAll(new Wrapped(texts.get("contents"), "heading"));
         if (contents == null) {
-            getChildren().add(wrapped(texts.get("why-not.judging"), "report-line"));
+            getChildren().add(new Wrapped(texts.get("why-not.judging"), "report-line"));
             return;
         }
         getChildren().add(counts(contents));
         getChildren().add(drift);
         missing(contents.notWalked());
-        getChildren().add(wrapped(texts.get("signs"), "part-heading"));
-        getChildren().add(wrapped(contents.inspector().map(name -> texts.get("signs.inspector", name))
+        getChildren().add(new Wrapped(texts.get("signs"), "part-heading"));
+        getChildren().add(new Wrapped(contents.inspector().map(name -> texts.get("signs.inspector", name))
                 .orElseGet(() -> texts.get("signs.nobody")), "report-line"));
-        getChildren().add(wrapped(texts.get("signs.limit", contents.setBy()), "report-line"));
-        getChildren().add(wrapped(texts.get("signs.by-hand"), "report-line"));
+        getChildren().add(new Wrapped(texts.get("signs.limit", contents.setBy()), "report-line"));
+        getChildren().add(new Wrapped(texts.get("signs.by-hand"), "report-line"));
         getChildren().add(to(Place.SITE, "signs.change", "report-to-site"));
-        getChildren().add(wrapped(texts.get("weak"), "part-heading"));
+        getChildren().add(new Wrapped(texts.get("weak"), "part-heading"));
         List<String> weak = contents.weak().isEmpty() ? List.of(texts.get("weak.nothing")) : contents.weak();
-        weak.forEach(sentence -> getChildren().add(wrapped(sentence, "report-remark")));
+        weak.forEach(sentence -> getChildren().add(new Wrapped(sentence, "report-remark")));
     }
 
     private Node counts(Contents contents) {
@@ -68,7 +69,7 @@ final class ContentsView extends VBox {
 
     private void missing(List<String> notWalked) {
         if (!notWalked.isEmpty()) {
-            Label label = wrapped(texts.get("not-walked", String.join(", ", notWalked)), "report-line");
+            Label label = new Wrapped(texts.get("not-walked", String.join(", ", notWalked)), "report-line");
             label.setId("report-not-walked");
             getChildren().addAll(label, to(Place.WALK, "not-walked.go", "report-to-walk"));
         }
@@ -79,13 +80,5 @@ final class ContentsView extends VBox {
         button.setId(id);
         button.setOnAction(event -> desk.go(place));
         return button;
-    }
-
-    private static Label wrapped(String text, String style) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
     }
 }

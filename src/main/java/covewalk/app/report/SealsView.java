@@ -1,5 +1,6 @@
 package covewalk.app.report;
 
+import covewalk.app.parts.Wrapped;
 import covewalk.app.text.Texts;
 import javafx.beans.Observable;
 import javafx.scene.control.Button;
@@ -26,7 +27,7 @@ final class SealsView extends VBox {
         code.textProperty().bindBidirectional(model.codeProperty());
         code.setOnAction(event -> model.check());
         HBox.setHgrow(code, Priority.ALWAYS);
-        Label name = wrapped(texts.get("seals.code"), "weak");
+        Label name = new Wrapped(texts.get("seals.code"), "weak");
         name.setLabelFor(code);
         Button check = new Button(texts.get("seals.check"));
         check.setId("seals-check");
@@ -43,16 +44,8 @@ final class SealsView extends VBox {
     private void show() {
         answer.getChildren().clear();
         for (String sentence : model.answer()) {
-            answer.getChildren().add(wrapped(sentence, answer.getChildren().isEmpty() ? "label-head" : "report-remark"));
+            answer.getChildren().add(new Wrapped(sentence, answer.getChildren().isEmpty() ? "label-head" : "report-remark"));
         }
         answer.setManaged(!answer.getChildren().isEmpty());
-    }
-
-    private static Label wrapped(String text, String style) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        label.getStyleClass().add(style);
-        return label;
     }
 }

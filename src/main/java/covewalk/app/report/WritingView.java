@@ -1,6 +1,8 @@
 package covewalk.app.report;
 
 import covewalk.app.desk.Desk;
+import covewalk.app.forms.Says;
+import covewalk.app.parts.Wrapped;
 import covewalk.app.text.Texts;
 import covewalk.report.LengthUnit;
 import covewalk.report.Paper;
@@ -15,7 +17,6 @@ import java.util.Locale;
 import java.util.function.Function;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.Property;
-import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -55,7 +56,8 @@ final class WritingView extends VBox {
         FlowPane page = new FlowPane(20, 8, choice(new HBox(4), "language", "language.", List.of(Language.values()), Language::code, model.languageProperty()),
                 choice(new HBox(4), "paper", "paper.", List.of(Paper.values()), Paper::code, model.paperProperty()),
                 choice(new HBox(4), "lengths", "lengths.", List.of(LengthUnit.values()), LengthUnit::code, model.lengthsProperty()));
-        getChildren().addAll(heading, forWhom(), page, place(), writing(), said(model.whyNotProperty(), "report-why-not"), said(model.statusProperty(), "report-status"), issued);
+        getChildren().addAll(heading, forWhom(), page, place(), writing(), new Says("report-why-not", "report-line", model.whyNotProperty()),
+                new Says("report-status", "report-line", model.statusProperty()), issued);
         model.issuedProperty().addListener((property, before, now) -> show(now));
         show(model.issuedProperty().get());
     }
@@ -98,7 +100,7 @@ final class WritingView extends VBox {
 
     private Node forWhom() {
         Node readers = choice(new FlowPane(4, 4), "for", "for.", List.of(Reader.values()), Reader::code, model.forWhom().readerProperty());
-        Label says = wrapped("");
+        Label says = new Wrapped("");
         says.getStyleClass().add("small");
         says.textProperty().bind(Bindings.createStringBinding(() -> texts.get("for." + model.forWhom().readerProperty().get().code() + ".says"),
                 model.forWhom().readerProperty()));
@@ -154,17 +156,6 @@ final class WritingView extends VBox {
         return row;
     }
 
-    private static Label said(ObservableValue<String> text, String id) {
-        Label label = new Label();
-        label.setId(id);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        label.textProperty().bind(text);
-        label.managedProperty().bind(label.textProperty().isNotEmpty());
-        label.visibleProperty().bind(label.managedProperty());
-        return label;
-    }
-
     private void show(Issued report) {
         issued.getChildren().clear();
         if (report == null) {
@@ -177,12 +168,12 @@ final class WritingView extends VBox {
         }
         report.files().stream().sorted(Comparator.comparingInt(file -> KINDS.indexOf(end(file))))
                 .forEach(file -> issued.getChildren().add(file(file)));
-        report.toKnow().forEach(sentence -> issued.getChildren().add(wrapped(sentence)));
+        report.toKnow().forEach(sentence -> issued.getChildren().add(new Wrapped(sentence)));
         if (!report.seal().isEmpty()) {
             TextField seal = new TextField(report.seal());
             seal.setId("report-seal");
             seal.setEditable(false);
-            Label label = wrapped(texts.get(report.files().isEmpty() ? "seal.alone" : "seal"));
+            Label label = new Wrapped(texts.get(report.files().isEmpty() ? "seal.alone" : "seal"));
             label.setLabelFor(seal);
             issued.getChildren().addAll(label, seal);
         }
@@ -208,12 +199,5 @@ final class WritingView extends VBox {
     private static String end(Path file) {
         String name = String.valueOf(file.getFileName());
         return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
-    }
-
-    private static Label wrapped(String text) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.setMinHeight(USE_PREF_SIZE);
-        return label;
     }
 }

@@ -1,5 +1,6 @@
 package covewalk.app.surveys;
 
+import covewalk.app.parts.Wrapped;
 import covewalk.app.text.Texts;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -13,10 +14,10 @@ final class SurveyRow extends HBox {
     SurveyRow(KnownSurvey known, int number, Texts texts, Runnable open, Runnable forget) {
         super(8);
         getStyleClass().add("survey-row");
-        Label name = label(known.name(), "survey-name");
-        Label says = label(known.says(), "survey-says");
+        Label name = new Wrapped(known.name(), "survey-name");
+        Label says = new Wrapped(known.says(), "survey-says");
         says.setId("recent-" + number + "-says");
-        Label folder = label(known.folder().toString(), "small");
+        Label folder = new Wrapped(known.folder().toString(), "small");
         VBox about = new VBox(2, name, says, folder);
         about.setMinWidth(0);
         HBox.setHgrow(about, Priority.ALWAYS);
@@ -24,13 +25,6 @@ final class SurveyRow extends HBox {
         go.setDisable(!known.there());
         getChildren().addAll(about, go, button("recent-" + number + "-forget", texts.get("recent.forget"),
                 texts.get("recent.forget-named", known.name()), forget));
-    }
-
-    private static Label label(String text, String style) {
-        Label label = new Label(text);
-        label.setWrapText(true);
-        label.getStyleClass().add(style);
-        return label;
     }
 
     private static Button button(String id, String text, String spoken, Runnable action) {
