@@ -31,6 +31,16 @@ final class VerdictTables {
         return table("reels truly at the limit | called beyond, or the claim not shown | called within, or the claim shown", rows);
     }
 
+    String lastStation() {
+        List<String> rows = new ArrayList<>();
+        for (double steps : new double[] {0, 1, 1.5, 2}) {
+            LastStationTrials.Outcome walks = LastStationTrials.of(steps, trials);
+            rows.add(String.format(Locale.ROOT, "%s | %s | %s", steps == 0 ? "none" : steps + " steps", percent(walks.found()),
+                    percent(walks.told())));
+        }
+        return table("change before the last station of ten, scatter 0.3 step | walks that find a change | others with the note", rows);
+    }
+
     String rounds() {
         List<String> rows = new ArrayList<>();
         for (JointCase first : RoundTrials.readAgain()) {

@@ -52,6 +52,7 @@ public final class VerdictsPage {
         Map<String, Supplier<String>> tables = new LinkedHashMap<>();
         tables.put("limit", () -> made.joints(JointTrials.atTheLimit()));
         tables.put("not-kept", () -> made.joints(JointTrials.notKeptYet()));
+        tables.put("last-station", made::lastStation);
         tables.put("targets", made::targets);
         tables.put("rounds", made::rounds);
         tables.put("survey", made::survey);
