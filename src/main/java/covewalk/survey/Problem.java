@@ -14,9 +14,12 @@ import java.util.Set;
  * @param column the column of a table, or the place in a description such as {@code coves[1].lengthM}; may be empty
  * @param refused whether this cannot be and was not taken; else it was taken, and looks wrong
  * @param key which sentence of the bundle
- * @param details what is put into it, as it was written
+ * @param details what is put into it, as it was written; one that begins with {@link #DISK} is a key of the bundle itself
  */
 public record Problem(String file, int line, String column, boolean refused, String key, List<String> details) {
+
+    /** How keys of the reasons begin that a disk gives. */
+    static final String DISK = "disk.";
 
     private static final Set<String> COUNTS = Set.of("import.more-rows", "log.same-more");
 

@@ -1,7 +1,11 @@
 package covewalk.survey;
 
+import java.text.DecimalFormatSymbols;
+import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /** The sentences for problems, from {@code problems.properties} beside this class. */
 final class ProblemWords {
@@ -9,11 +13,35 @@ final class ProblemWords {
     private static final ResourceBundle.Control NO_DETOUR =
             ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
 
-    private ProblemWords() {
+    /** A figure with its unit; what somebody typed stands in quotation marks or alone, and stays as it was typed. */
+    private static final String SLOT_OF_A_FIGURE = "\\{%d\\} (m|%%|steps?|Schritten?|Schritte)(?!\\p{L})";
+
+    private static final Pattern FRACTION = Pattern.compile("-?\\d+\\.\\d+");
+
+    private final ResourceBundle words;
+    private final char decimalMark;
+
+    private ProblemWords(Locale locale) {
+        words = ResourceBundle.getBundle("covewalk.survey.problems", locale, NO_DETOUR);
+        decimalMark = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
     }
 
     static String sentence(Problem problem, Locale locale) {
-        String pattern = ResourceBundle.getBundle("covewalk.survey.problems", locale, NO_DETOUR).getString(problem.key());
-        return Slots.fill(pattern, problem.details());
+        return new ProblemWords(locale).sentence(problem);
+    }
+
+    private String sentence(Problem problem) {
+        String pattern = words.getString(problem.key());
+        List<String> details = problem.details();
+        return Slots.fill(pattern, IntStream.range(0, details.size()).mapToObj(i -> detail(pattern, i, details.get(i))).toList());
+    }
+
+    private String detail(String pattern, int slot, String detail) {
+        if (detail.startsWith(Problem.DISK) && words.containsKey(detail)) {
+            return words.getString(detail);
+        }
+        boolean figure = FRACTION.matcher(detail).matches()
+                && Pattern.compile(String.format(Locale.ROOT, SLOT_OF_A_FIGURE, slot)).matcher(pattern).find();
+        return figure ? detail.replace('.', decimalMark) : detail;
     }
 }

@@ -109,7 +109,7 @@ final class Issuing implements DiskWork<Issuing.Ended> {
                     .write(issue.audit(read.log(), read.warnings()), survey, choices.folder(), stopped, written::add);
             return new Ended(stopped(issue, written.size()), Optional.of(issued(issue, written)));
         } catch (IOException failed) {
-            return new Ended(texts.get("folder.failed", DiskWords.reason(failed)), Optional.of(issued(issue, written)));
+            return new Ended(Problem.refusal("report.not-written", DiskWords.reason(failed)).sentence(texts.locale()), Optional.of(issued(issue, written)));
         }
     }
 
