@@ -1,5 +1,7 @@
 package covewalk.report;
 
+import covewalk.survey.Problem;
+import covewalk.survey.file.DiskWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,5 +24,10 @@ public enum OutFolder {
             return Optional.of(CANNOT_BE_MADE);
         }
         return Files.isWritable(out) ? Optional.empty() : Optional.of(NOT_WRITABLE);
+    }
+
+    /** What to say where the folder was good, and a file could not be written all the same. */
+    public static Problem notWritten(IOException failed) {
+        return Problem.refusal("report.not-written", DiskWords.reason(failed));
     }
 }

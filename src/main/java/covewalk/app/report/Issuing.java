@@ -7,7 +7,6 @@ import covewalk.report.Issue;
 import covewalk.report.OutFolder;
 import covewalk.report.Report;
 import covewalk.survey.Problem;
-import covewalk.survey.file.DiskWords;
 import covewalk.survey.file.Outcome;
 import covewalk.survey.file.ReadSurvey;
 import covewalk.survey.file.ReadingLog;
@@ -109,7 +108,7 @@ final class Issuing implements DiskWork<Issuing.Ended> {
                     .write(issue.audit(read.log(), read.warnings()), survey, choices.folder(), stopped, written::add);
             return new Ended(stopped(issue, written.size()), Optional.of(issued(issue, written)));
         } catch (IOException failed) {
-            return new Ended(Problem.refusal("report.not-written", DiskWords.reason(failed)).sentence(texts.locale()), Optional.of(issued(issue, written)));
+            return new Ended(OutFolder.notWritten(failed).sentence(texts.locale()), Optional.of(issued(issue, written)));
         }
     }
 
