@@ -22,7 +22,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ScreensTest {
 
     private static final Dimension2D SMALL = new Dimension2D(1024, 600);
-    private static final Dimension2D FOUR_K = new Dimension2D(3840, 2160);
     private static final List<Dimension2D> SIZES = List.of(SMALL, new Dimension2D(1920, 1080), new Dimension2D(800, 1280));
 
     @TempDir
@@ -33,9 +32,7 @@ class ScreensTest {
                 Arguments.of(size, new Settings(theme, 100, Locale.ENGLISH, false, false))));
         return Stream.concat(usual, Stream.of(
                 Arguments.of(SMALL, new Settings(Theme.DARK, Settings.LARGEST, Locale.ENGLISH, false, false)),
-                Arguments.of(SMALL, new Settings(Theme.DARK, 100, Locale.GERMAN, true, false)),
-                Arguments.of(FOUR_K, new Settings(Theme.DARK, 100, Locale.ENGLISH, false, false)),
-                Arguments.of(FOUR_K, new Settings(Theme.LIGHT, Settings.LARGEST, Locale.ENGLISH, false, false))));
+                Arguments.of(SMALL, new Settings(Theme.DARK, 100, Locale.GERMAN, true, false))));
     }
 
     @ParameterizedTest

@@ -49,9 +49,7 @@ final class ReelDetail extends VBox {
         }
         ReelFacts facts = model.factsProperty().get();
         FactWords words = new FactWords(texts, model.writing());
-        Label name = new Wrapped(new ReelLine(texts.words()).of(reel.get()), "reel-name");
-        name.getStyleClass().add("reel-name");
-        known.getChildren().setAll(name);
+        known.getChildren().setAll(new Wrapped(new ReelLine(texts.words()).of(reel.get()), "reel-name"));
         model.judged(facts).ifPresent(cove -> known.getChildren().add(strip(cove)));
         known.getChildren().addAll(heading("lies"), lies(facts, words), heading("claim"), claim(facts, words), heading("faults"),
                 faults(facts, words));

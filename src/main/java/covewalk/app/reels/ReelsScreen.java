@@ -3,6 +3,7 @@ package covewalk.app.reels;
 import covewalk.app.desk.Desk;
 import covewalk.app.desk.Place;
 import covewalk.app.desk.Screen;
+import covewalk.app.strip.DriftView;
 import javafx.scene.Parent;
 
 /** The place where reels are looked up: their labels, where they lie, and what was measured of them. */
@@ -11,7 +12,7 @@ public final class ReelsScreen implements Screen {
     private final ReelsView view;
 
     public ReelsScreen(Desk desk) {
-        view = new ReelsView(new ReelsModel(desk));
+        view = new ReelsView(new ReelsModel(desk), new DriftView(desk));
     }
 
     @Override

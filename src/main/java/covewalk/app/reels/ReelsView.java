@@ -4,6 +4,7 @@ import covewalk.app.forms.FormView;
 import covewalk.app.forms.ReelLine;
 import covewalk.app.forms.Says;
 import covewalk.app.forms.ScanField;
+import covewalk.app.strip.DriftView;
 import covewalk.app.text.Texts;
 import covewalk.survey.Reel;
 import java.util.Optional;
@@ -33,7 +34,8 @@ final class ReelsView extends BorderPane {
     /** Where there is little room the list takes the place of the reel, while this is pressed. */
     private final ToggleButton choose = new ToggleButton();
 
-    ReelsView(ReelsModel model) {
+    /** @param drift says beside the measured colours whether a drift is taken off them */
+    ReelsView(ReelsModel model, DriftView drift) {
         this.model = model;
         this.texts = model.texts();
         getStyleClass().addAll("page", "reels");
@@ -44,7 +46,8 @@ final class ReelsView extends BorderPane {
         detail.setId("reel-scroll");
         detail.setFitToWidth(true);
         detail.getStyleClass().add("reel-scroll");
-        setTop(header());
+        drift.getStyleClass().add("reel-drift");
+        setTop(new VBox(header(), drift));
         setCenter(detail);
         model.found().addListener((Observable changed) -> select());
         model.factsProperty().addListener((property, before, now) -> select());

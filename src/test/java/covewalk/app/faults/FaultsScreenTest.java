@@ -95,6 +95,9 @@ class FaultsScreenTest {
         screens.until(() -> screens.lookup("#report-counts").tryQuery().isPresent());
         assertTrue(screens.<Label>find("#drift-says").getText().startsWith("Corrected for drift: "));
         screens.picture("report-drift-off");
+        screens.interact(() -> screens.desk().go(Place.REELS));
+        assertTrue(screens.<Label>find("#drift-says").getText().startsWith("Corrected for drift: "));
+        screens.picture("reels-drift-off");
     }
 
     @Test
