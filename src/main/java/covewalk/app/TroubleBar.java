@@ -94,10 +94,8 @@ final class TroubleBar extends VBox {
     }
 
     private void keepElsewhere() {
-        OpenSurvey survey = desk.survey();
         try {
-            Path folder = Path.of(otherPlace.getText().strip()).toAbsolutePath();
-            desk.create(folder, survey.survey(), survey.readings(), refused -> answer.setText(inWords(refused)));
+            desk.keepElsewhere(Path.of(otherPlace.getText().strip()).toAbsolutePath(), refused -> answer.setText(inWords(refused)));
         } catch (InvalidPathException noPath) {
             answer.setText(texts.get("trouble.no-path", otherPlace.getText()));
         }

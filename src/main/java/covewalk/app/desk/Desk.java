@@ -138,6 +138,11 @@ public final class Desk {
         sitting.create(folder, described, readings, refused);
     }
 
+    /** Goes on with the open survey in another folder; see {@link Opener#keepElsewhere}. */
+    public void keepElsewhere(Path folder, Consumer<List<Problem>> refused) {
+        sitting.keepElsewhere(folder, refused);
+    }
+
     /** Gives the open survey's folder back. */
     public void close() {
         sitting.close();

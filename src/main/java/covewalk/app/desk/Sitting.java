@@ -50,6 +50,12 @@ final class Sitting {
         opener.create(folder, described, readings, outcome -> opened(folder, outcome, refused));
     }
 
+    void keepElsewhere(Path folder, Consumer<List<Problem>> refused) {
+        opening.set(true);
+        OpenSurvey now = survey.get();
+        opener.keepElsewhere(now.folder(), folder, now.survey(), now.readings(), outcome -> opened(folder, outcome, refused));
+    }
+
     private void opened(Path folder, Outcome<OpenSurvey> outcome, Consumer<List<Problem>> refused) {
         opening.set(false);
         if (outcome.refused()) {

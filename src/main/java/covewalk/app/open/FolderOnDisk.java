@@ -73,7 +73,15 @@ final class FolderOnDisk {
      * @return all of them with their lines in the log
      */
     List<Reading> append(List<Reading> readings) throws NotWritten {
-        boolean again = log == null || stopped;
+        return append(readings, log == null || stopped);
+    }
+
+    /** The same for a log that was brought here by other hands. */
+    List<Reading> appendMissing(List<Reading> readings) throws NotWritten {
+        return append(readings, true);
+    }
+
+    private List<Reading> append(List<Reading> readings, boolean again) throws NotWritten {
         open();
         try {
             Map<String, Reading> there = again ? onDisk() : Map.of();

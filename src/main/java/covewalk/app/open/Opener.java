@@ -8,6 +8,7 @@ import covewalk.survey.file.Holder;
 import covewalk.survey.file.Outcome;
 import covewalk.survey.file.ReadSurvey;
 import covewalk.survey.file.SurveyFolder;
+import covewalk.survey.file.TakenAlong;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -54,26 +55,67 @@ public final class Opener {
      * Begins a survey in a folder of its own.
      *
      * @param folder not there yet, or empty
-     * @param readings to begin with: those of a survey whose folder has gone, else none
+     * @param readings to begin with
      */
     public void create(Path folder, Survey survey, List<Reading> readings, Consumer<Outcome<OpenSurvey>> told) {
+        inNewFolder(folder, told, () -> begin(folder, survey, readings, List.of()));
+    }
+
+    /**
+     * Goes on with a survey in a folder of its own, since the one before has gone or takes nothing any more. What can still be
+     * read there is taken along as it is, so that seals and numbers of items hold; the rest is written anew.
+     *
+     * @param from the folder before, which stays as it is
+     * @param folder not there yet, or empty
+     * @param readings all, also those that are in no log yet
+     */
+    public void keepElsewhere(Path from, Path folder, Survey survey, List<Reading> readings, Consumer<Outcome<OpenSurvey>> told) {
+        inNewFolder(folder, told, () -> {
+            TakenAlong along = new TakenAlong(from, folder);
+            List<String> left = along.whatLiesBeside();
+            List<Problem> toKnow = left.isEmpty() ? List.of() : List.of(Problem.warning("folder.left-behind", String.join(", ", left)));
+            if (along.whatIsSealed()) {
+                try {
+                    return begin(folder, survey, readings, toKnow);
+                } catch (NotWritten damagedOrNoRoom) {
+                    along.leaveWhatIsSealed();
+                }
+            }
+            return begin(folder, survey, readings, toKnow);
+        });
+    }
+
+    /** What is done in a folder that holds no survey yet. */
+    @FunctionalInterface
+    private interface Beginning {
+        Supplier<Outcome<OpenSurvey>> begun() throws IOException, NotWritten;
+    }
+
+    private void inNewFolder(Path folder, Consumer<Outcome<OpenSurvey>> told, Beginning beginning) {
         workers.disk().execute(() -> {
             try {
                 Files.createDirectories(folder);
-                if (SurveyFolder.isOccupied(folder)) {
-                    tell(told, refused(List.of(Problem.refusal("folder.occupied", folder.getFileName()))));
-                    return;
-                }
-                FolderOnDisk disk = new FolderOnDisk(folder, holder.get(), survey.firstSetUp().id());
-                disk.save(survey);
-                List<Reading> kept = readings.isEmpty() ? List.of() : disk.append(readings);
-                tell(told, open(folder, survey, kept, disk, List.of(), List.of()));
+                tell(told, SurveyFolder.isOccupied(folder) ? refused(List.of(Problem.refusal("folder.occupied", folder.getFileName())))
+                        : beginning.begun());
             } catch (NotWritten notWritten) {
                 tell(told, refused(notWritten.problems()));
             } catch (IOException failed) {
                 tell(told, refused(List.of(Problem.refusal("folder.failed", DiskWords.reason(failed)))));
             }
         });
+    }
+
+    private Supplier<Outcome<OpenSurvey>> begin(Path folder, Survey survey, List<Reading> readings, List<Problem> toKnow)
+            throws IOException, NotWritten {
+        FolderOnDisk disk = new FolderOnDisk(folder, holder.get(), survey.firstSetUp().id());
+        try {
+            disk.save(survey);
+            List<Reading> kept = readings.isEmpty() ? List.of() : disk.appendMissing(readings);
+            return open(folder, survey, kept, disk, toKnow, List.of());
+        } catch (NotWritten notWritten) {
+            disk.close();
+            throw notWritten;
+        }
     }
 
     /** Reads once more under the lock: until then another program may have added to the log. */

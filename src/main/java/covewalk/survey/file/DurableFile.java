@@ -8,7 +8,9 @@ import static java.nio.file.StandardOpenOption.TRUNCATE_EXISTING;
 import static java.nio.file.StandardOpenOption.WRITE;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.ByteBuffer;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -36,6 +38,16 @@ final class DurableFile {
             throw failed;
         }
         flushFolder(file.toAbsolutePath().getParent());
+    }
+
+    /** Copies a file of any size; when this returns the copy is on disk. An older one of that name is written over. */
+    static void copy(Path file, Path to) throws IOException {
+        try (FileChannel channel = FileChannel.open(to, WRITE, CREATE, TRUNCATE_EXISTING);
+                OutputStream out = Channels.newOutputStream(channel)) {
+            Files.copy(file, out);
+            channel.force(true);
+        }
+        flushFolder(to.toAbsolutePath().getParent());
     }
 
     /** Makes a new or renamed entry of the folder last. Some systems cannot open a folder; there it is left to them. */

@@ -1,14 +1,8 @@
 package covewalk.survey.file;
 
 import static java.nio.file.StandardCopyOption.ATOMIC_MOVE;
-import static java.nio.file.StandardOpenOption.CREATE;
-import static java.nio.file.StandardOpenOption.TRUNCATE_EXISTING;
-import static java.nio.file.StandardOpenOption.WRITE;
 
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.channels.Channels;
-import java.nio.channels.FileChannel;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -55,20 +49,12 @@ public final class Originals {
         }
         Path incoming = folder.resolve("originals.new");
         try {
-            copy(file, incoming);
+            DurableFile.copy(file, incoming);
             Optional<String> already = nameOfSameBytes(incoming);
             String name = already.isPresent() ? already.get() : moveIn(incoming, file.getFileName().toString());
             return new Original(name, Sha256.of(kept.resolve(name)), already.isPresent());
         } finally {
             Files.deleteIfExists(incoming);
-        }
-    }
-
-    private static void copy(Path file, Path to) throws IOException {
-        try (FileChannel channel = FileChannel.open(to, WRITE, CREATE, TRUNCATE_EXISTING);
-                OutputStream out = Channels.newOutputStream(channel)) {
-            Files.copy(file, out);
-            channel.force(true);
         }
     }
 

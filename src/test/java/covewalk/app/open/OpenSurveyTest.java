@@ -1,5 +1,6 @@
 package covewalk.app.open;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
@@ -17,6 +18,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -89,8 +91,44 @@ class OpenSurveyTest {
         Files.move(demo, folder.resolve("pulled"));
         survey.keep(at(survey.nextId(), 2.0));
         Path other = folder.resolve("other");
-        opener().create(other, survey.survey(), survey.readings(), told -> assertFalse(told.refused(), told.problems().toString()));
+        keepIn(other);
         assertEquals(survey.readings().stream().map(Reading::id).toList(), onDisk(other).stream().map(Reading::id).toList());
+    }
+
+    @Test
+    void whatCanStillBeReadIsTakenAlongAsItIs() throws IOException {
+        Files.createDirectories(demo.resolve("photos/ring"));
+        Files.write(demo.resolve("photos/ring/R5.jpg"), new byte[] {1, 2, 3});
+        byte[] log = Files.readAllBytes(demo.resolve("readings.csv"));
+        Path other = folder.resolve("other");
+        survey.keep(at(survey.nextId(), 2.0));
+        OpenSurvey there = keepIn(other);
+        assertEquals(List.of(), there.toKnow());
+        assertEquals(survey.readings().stream().map(Reading::id).toList(), onDisk(other).stream().map(Reading::id).toList());
+        assertArrayEquals(log, Arrays.copyOf(Files.readAllBytes(other.resolve("readings.csv")), log.length), "the bytes that are sealed");
+        for (String name : List.of("punch.csv", "seal.json", "photos/ring/R5.jpg")) {
+            assertArrayEquals(Files.readAllBytes(demo.resolve(name)), Files.readAllBytes(other.resolve(name)), name);
+        }
+    }
+
+    @Test
+    void aLogThatWasSpoiltMeanwhileIsWrittenAnewFromWhatIsHeld() throws IOException {
+        List<Reading> held = survey.readings();
+        Files.writeString(demo.resolve("readings.csv"), "nothing of a log\n");
+        Path other = folder.resolve("other");
+        keepIn(other);
+        assertEquals(held.stream().map(Reading::id).toList(), onDisk(other).stream().map(Reading::id).toList());
+        assertFalse(Files.exists(other.resolve("seal.json")), "it is of other bytes");
+        assertEquals("nothing of a log\n", Files.readString(demo.resolve("readings.csv")), "the folder before stays as it is");
+    }
+
+    private OpenSurvey keepIn(Path other) {
+        List<OpenSurvey> opened = new ArrayList<>();
+        opener().keepElsewhere(survey.folder(), other, survey.survey(), survey.readings(), told -> {
+            assertFalse(told.refused(), told.problems().toString());
+            opened.add(told.value().orElseThrow());
+        });
+        return opened.get(0);
     }
 
     @Test
