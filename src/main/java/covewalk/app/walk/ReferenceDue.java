@@ -54,7 +54,17 @@ record ReferenceDue(boolean first, int readings, long minutes) {
         if (readings >= READINGS) {
             return texts.get("reference.due.readings", texts.numbers().fixed(readings, 0));
         }
-        return minutes >= MINUTES ? texts.get("reference.due.minutes", texts.numbers().fixed(minutes, 0))
+        return minutes >= MINUTES ? ago(texts)
                 : texts.get("reference.later", texts.numbers().fixed(READINGS - readings, 0), texts.numbers().fixed(MINUTES - minutes, 0));
+    }
+
+    /** In the unit that a person would say it in. */
+    private String ago(Texts texts) {
+        if (minutes < 2 * 60) {
+            return texts.get("reference.due.minutes", texts.numbers().fixed(minutes, 0));
+        }
+        long hours = minutes / 60;
+        return hours < 2 * 24 ? texts.get("reference.due.hours", texts.numbers().fixed(hours, 0))
+                : texts.get("reference.due.days", texts.numbers().fixed(hours / 24, 0));
     }
 }
