@@ -3,6 +3,7 @@ package covewalk.verdict.stretch;
 import covewalk.colour.Covariance;
 import covewalk.survey.SetUp;
 import java.util.Collection;
+import java.util.List;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 
 /**
@@ -38,7 +39,16 @@ public record Repeatability(Covariance covariance, boolean measured, double decl
 
     /** Pooled over all stations of the set-up that were read more than once. */
     public static Repeatability of(Collection<Station> stations, SetUp setUp) {
-        Repeats repeats = Repeats.of(stations);
+        return of(Repeats.of(stations), setUp);
+    }
+
+    /** The same over rows of one set-up, on all processors; added up in their order, so that the sum is the same on every computer. */
+    static Repeatability over(List<PlacementRow> rows, SetUp setUp) {
+        return of(rows.parallelStream().map(row -> Repeats.of(row.stations())).toList().stream()
+                .reduce(Repeats.NONE, Repeats::plus), setUp);
+    }
+
+    private static Repeatability of(Repeats repeats, SetUp setUp) {
         if (repeats.count() == 0) {
             return declared(setUp);
         }

@@ -41,6 +41,11 @@ public record Repeats(Covariance sums, int count, double digits) {
         return new Repeats(new Covariance(uu, uv, vv), count, digits);
     }
 
+    /** Those of other places with them. */
+    Repeats plus(Repeats other) {
+        return new Repeats(sums.plus(other.sums), count + other.count, digits + other.digits);
+    }
+
     /** Squares of u' and of v' together. */
     double squares() {
         return sums.uu() + sums.vv();

@@ -18,7 +18,7 @@ public final class Stretches {
     /** @param rows of all coves: the noise is looked for in all of them together */
     public Stretches(List<PlacementRow> rows, SetUp setUp) {
         this.setUp = setUp;
-        this.repeatability = Repeatability.of(rows.stream().flatMap(row -> row.stations().stream()).toList(), setUp);
+        this.repeatability = Repeatability.over(rows, setUp);
         this.rough = RoughNoise.of(rows, repeatability);
     }
 
