@@ -2,6 +2,8 @@ package covewalk.report;
 
 import covewalk.verdict.Fault;
 import covewalk.verdict.FaultKind;
+import covewalk.verdict.Note;
+import covewalk.verdict.Settle;
 import covewalk.verdict.limit.Verdict;
 import java.util.Locale;
 
@@ -19,15 +21,21 @@ public enum Priority {
     /** A difference this many times the limit comes first (common practice, no source). */
     private static final double FAR_BEYOND = 2;
 
-    /** A single spot may be a misread: it is read again before anything is put right. */
+    /** What may be a misread is read again before anything is put right. */
     static Priority of(Fault fault) {
-        if (fault.kind() == FaultKind.LONE_STATION) {
+        if (fault.kind() == FaultKind.LONE_STATION || isDoubtful(fault)) {
             return READ_AGAIN;
         }
         if (fault.verdict() == Verdict.BEYOND) {
             return fault.difference().steps() >= FAR_BEYOND * fault.limitSteps() ? FIRST : NEXT;
         }
         return fault.settle().readings().isPresent() ? READ_AGAIN : AGREE;
+    }
+
+    /** Whether its own note or its scatter asks to look at a reading again. */
+    static boolean isDoubtful(Fault fault) {
+        return fault.settle().whyNot() == Settle.WhyNot.SCATTER
+                || fault.notes().stream().anyMatch(note -> note.kind() == Note.Kind.LAST_STATION_OFF);
     }
 
     /** The word in files and in the bundle of sentences. */

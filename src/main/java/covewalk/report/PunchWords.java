@@ -113,10 +113,14 @@ public final class PunchWords {
 
     /** What to do: put right what is beyond, read again what is unsettled, or agree where reading does not help. */
     public String toDo(Fault fault) {
-        if (fault.verdict() == Verdict.BEYOND) {
-            return words.text("item.do." + fault.kind().code());
-        }
         Settle settle = fault.settle();
+        if (settle.whyNot() == Settle.WhyNot.SCATTER) {
+            return words.text("item.look-again");
+        }
+        if (fault.verdict() == Verdict.BEYOND) {
+            String todo = words.text("item.do." + fault.kind().code());
+            return Priority.isDoubtful(fault) ? words.text("item.read-first", todo) : todo;
+        }
         if (settle.readings().isEmpty()) {
             return words.text("item.agree", words.toSettle(settle));
         }
@@ -140,7 +144,8 @@ public final class PunchWords {
     String toDoInShort(Fault fault) {
         return switch (Priority.of(fault)) {
             case FIRST, NEXT -> words.text("item.short." + fault.kind().code());
-            case READ_AGAIN -> fault.verdict() == Verdict.BEYOND ? words.text("item.short." + fault.kind().code())
+            case READ_AGAIN -> Priority.isDoubtful(fault) ? words.text("item.short.look-again")
+                    : fault.verdict() == Verdict.BEYOND ? words.text("item.short." + fault.kind().code())
                     : words.text("item.short.read-again", words.toSettleInShort(fault.settle(), fault.verdict()));
             case AGREE -> words.text("item.short.agree");
         };

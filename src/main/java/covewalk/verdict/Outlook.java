@@ -111,6 +111,11 @@ final class Outlook {
         return Quantiles.upTo(sds, whole) >= 1 - errorRate * RoundShares.of(comparison.rounds() + 1);
     }
 
+    /** Whether the difference would still not be known to half the limit, with two standard uncertainties. */
+    boolean scatters() {
+        return 2 * Math.sqrt(variance) > limit;
+    }
+
     /** How badly the noise is known now, as far as further readings may show another. */
     private double doubtOfNoise() {
         double now = scatterShown(comparison);

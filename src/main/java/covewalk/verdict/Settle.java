@@ -30,6 +30,8 @@ public record Settle(OptionalInt readings, WhyNot whyNot) {
         NONE,
         /** The difference seems to lie too near the limit. */
         NEAR_THE_LIMIT,
+        /** The readings vary so much that even the most anybody takes would not tell a difference from the limit: one of them may be a slip. */
+        SCATTER,
         /** The digits typed are too coarse, and more of them do not help. */
         COARSE_DIGITS,
         /** The meter's own error against the true colour does not shrink with more readings. */

@@ -21,7 +21,11 @@ final class Settling {
             return Settle.after(more);
         }
         boolean hopeless = !Outlook.whereOnlyWhatStaysIsLeft(comparison, limitSteps).settles(errorRate);
-        return Settle.never(hopeless ? reason(comparison, staying) : Settle.WhyNot.NEAR_THE_LIMIT);
+        if (hopeless) {
+            return Settle.never(reason(comparison, staying));
+        }
+        boolean scatters = Outlook.after(Settle.MOST, comparison, limitSteps).scatters();
+        return Settle.never(scatters ? Settle.WhyNot.SCATTER : Settle.WhyNot.NEAR_THE_LIMIT);
     }
 
     /** From 1 up; one too many where no number does. What settles it settles it with more readings too. */
