@@ -36,6 +36,11 @@ final class ExitCode {
         if (open.contains(Verdict.BEYOND)) {
             return BEYOND;
         }
-        return open.isEmpty() ? DONE : OPEN;
+        return open.isEmpty() && !leavesPlacesUnread(list) ? DONE : OPEN;
+    }
+
+    /** An item whose place was not read this time is not known to be put right. */
+    private static boolean leavesPlacesUnread(PunchList list) {
+        return list.gone().stream().anyMatch(item -> !item.read() && item.state().stage() != PunchStage.ACCEPTED);
     }
 }

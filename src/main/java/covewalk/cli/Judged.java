@@ -1,9 +1,11 @@
 package covewalk.cli;
 
+import covewalk.survey.Limits;
 import covewalk.survey.Survey;
 import covewalk.survey.file.ReadSurvey;
 import covewalk.verdict.Judge;
 import covewalk.verdict.Judgement;
+import covewalk.words.RuleWords;
 import covewalk.words.Words;
 import java.util.Optional;
 
@@ -18,9 +20,14 @@ record Judged(Judgement judgement, Warnings warnings) {
     static Judged of(ReadSurvey read, Optional<Double> limit, boolean correctDrift, Words words, Terminal terminal)
             throws Exception {
         Survey own = read.survey().orElseThrow();
-        Survey survey = limit.map(steps -> own.with(own.limits().withNeighbourSteps(steps))).orElse(own);
+        Survey survey = limit.map(steps -> own.with(tried(steps, own.limits(), words))).orElse(own);
         Judgement judgement = Progress.during(Sentences.of("judging"), terminal,
                 () -> new Judge().judge(survey, read.log(), correctDrift));
         return new Judged(judgement, new Warnings(read.warnings(), words));
+    }
+
+    /** Whoever set the survey's limits did not set this one. */
+    private static Limits tried(double steps, Limits own, Words words) {
+        return new Limits(steps, own.targetSteps(), new RuleWords(words).setByTrial(own), own.stepRule(), own.errorRate(), own.errorPer());
     }
 }

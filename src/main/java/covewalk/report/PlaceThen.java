@@ -26,6 +26,27 @@ public record PlaceThen(Verdict verdict, Optional<Difference> difference, double
                 .min(Comparator.comparingDouble(then -> Math.abs(then.positionM() - place.positionM())));
     }
 
+    /** What lies at the place of a joint where one of its reels is another now, as after a replacement; empty for anything but a joint. */
+    static Optional<OtherReels> ofOtherReels(Judgement judgement, PunchPlace place) {
+        return judgement.coves().stream()
+                .filter(cove -> cove.cove().id().equals(place.cove()) && place.kind().equals(FaultKind.JOINT.code()))
+                .flatMap(cove -> cove.joints().stream()).filter(joint -> isNear(joint.positionM(), place))
+                .min(Comparator.comparingDouble(joint -> Math.abs(joint.positionM() - place.positionM())))
+                .map(joint -> new OtherReels(String.join(" | ", joint.reels()), new PlaceThen(joint.verdict(), joint.difference(),
+                        judgement.survey().limits().neighbourSteps(), joint.positionM())));
+    }
+
+    /**
+     * @param reels ids, datum's side first
+     * @param there what was found at their joint
+     */
+    record OtherReels(String reels, PlaceThen there) {
+    }
+
+    static boolean isNear(double positionM, PunchPlace place) {
+        return Math.abs(positionM - place.positionM()) <= PunchItem.SAME_PLACE_M;
+    }
+
     private static Stream<PlaceThen> at(CoveJudgement cove, PunchPlace place, double limitSteps) {
         if (place.kind().equals(FaultKind.JOINT.code())) {
             return cove.joints().stream().filter(joint -> isAt(place, cove, joint))
@@ -36,7 +57,7 @@ public record PlaceThen(Verdict verdict, Optional<Difference> difference, double
     }
 
     private static boolean isAt(PunchPlace place, CoveJudgement cove, JudgedJoint joint) {
-        return Math.abs(joint.positionM() - place.positionM()) <= PunchItem.SAME_PLACE_M
+        return isNear(joint.positionM(), place)
                 && PunchPlace.of(cove.cove().id(), place.kind(), 0, joint.reels()).isLike(place);
     }
 

@@ -8,6 +8,7 @@ import covewalk.survey.file.PunchPlace;
 import covewalk.survey.file.PunchState;
 import covewalk.verdict.Difference;
 import covewalk.verdict.Fault;
+import covewalk.verdict.limit.Verdict;
 import covewalk.words.NoteWords;
 import covewalk.words.Words;
 import java.util.List;
@@ -85,7 +86,7 @@ final class PunchCsv {
         Optional<PunchPlace> place = item.state().place();
         Optional<Difference> now = list.now(item).flatMap(PlaceThen::difference);
         table.number(item.state().item(), 0).text(place.map(PunchPlace::cove).orElse("")).text("")
-                .text(place.map(PunchPlace::kind).orElse("")).text(NO_LONGER_FOUND)
+                .text(place.map(PunchPlace::kind).orElse("")).text(item.read() ? NO_LONGER_FOUND : Verdict.NOT_READ.code())
                 .number(place.map(known -> OptionalDouble.of(known.positionM())).orElse(OptionalDouble.empty()), 3);
         blank(ITEM.size() - 6 + 2 * LABEL.size());
         table.number(steps(now), 4).number(uncertainty(now), 4);

@@ -55,7 +55,7 @@ public record PunchList(Judgement judgement, List<PunchItem> items, List<GoneIte
     public static PunchList of(Judgement judgement, PunchStates recorded, Optional<EarlierVisit> before) {
         PunchStates known = recorded.over(before.map(EarlierVisit::states).orElse(PunchStates.NONE));
         List<PunchItem> items = new ItemNumbers(known).of(found(judgement));
-        return new PunchList(judgement, items, GoneItem.of(known, items), recorded, before);
+        return new PunchList(judgement, items, GoneItem.of(known, items, judgement), recorded, before);
     }
 
     /** The rows that the survey's log lacks so that every number given here stays with its fault. */

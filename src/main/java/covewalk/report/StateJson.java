@@ -48,6 +48,7 @@ public final class StateJson {
             ObjectNode object = Json.object().put("item", item.state().item());
             item.state().place().ifPresent(place -> place(object, place));
             object.set("partOfItem", Json.whole(item.partOf()));
+            object.put("placeRead", item.read());
             object.set("now", list.now(item).map(StateJson::then).orElse(null));
             recorded(list, object, item.state());
             gone.add(object);

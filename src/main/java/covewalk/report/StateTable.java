@@ -77,7 +77,12 @@ public final class StateTable {
     private String counts(PunchList list) {
         return words.text("state.counts", count(list.items().size() + list.gone().size()), count(list, PunchStage.OPEN),
                 count(list, PunchStage.DONE), count(list, PunchStage.REINSPECTED), count(list, PunchStage.ACCEPTED),
-                count(list.gone().size()));
+                count(list.gone().stream().filter(GoneItem::read).count())) + notRead(list);
+    }
+
+    private String notRead(PunchList list) {
+        long notRead = list.gone().stream().filter(item -> !item.read()).count();
+        return notRead == 0 ? "" : words.text("state.counts.not-read", count(notRead));
     }
 
     private String count(PunchList list, PunchStage stage) {

@@ -32,7 +32,7 @@ public final class StateWords {
 
     String found(GoneItem item) {
         return item.partOf().isPresent() ? words.text("state.part-of", words.numbers().fixed(item.partOf().getAsInt(), 0))
-                : words.text("state.gone");
+                : words.text(item.read() ? "state.gone" : "state.not-read");
     }
 
     /** As "clause 2.3", "done 2026-11-30 KM": what is recorded, in its order. */
@@ -69,13 +69,17 @@ public final class StateWords {
     public Optional<String> before(PunchList list, PunchPlace place) {
         return list.before().map(visit -> PlaceThen.in(visit.judgement(), place)
                 .map(then -> words.text("retest.before", date(visit), figures(then)))
+                .or(() -> PlaceThen.ofOtherReels(visit.judgement(), place).map(other ->
+                        words.text("retest.before.other-reels", date(visit), Shortened.of(other.reels(), LONGEST), figures(other.there()))))
                 .orElseGet(() -> words.text("retest.before.none", date(visit))));
     }
 
     /** What is found now at the place of an item that is gone; nothing where nobody noted the place. */
     Optional<String> now(PunchList list, GoneItem item) {
         return item.state().place().map(place -> list.now(item).map(then -> words.text("retest.now", figures(then)))
-                .orElseGet(() -> words.text(place.kind().equals(FaultKind.JOINT.code()) ? "retest.now.no-joint" : "retest.now.nothing")));
+                .or(() -> PlaceThen.ofOtherReels(list.judgement(), place).map(other ->
+                        words.text("retest.now.other-reels", Shortened.of(other.reels(), LONGEST), figures(other.there()))))
+                .orElseGet(() -> words.text(!item.read() ? "retest.now.not-read" : place.kind().equals(FaultKind.JOINT.code()) ? "retest.now.no-joint" : "retest.now.nothing")));
     }
 
     /** What the visit before found at the place of an item that is gone. */

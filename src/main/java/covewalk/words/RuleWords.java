@@ -30,6 +30,12 @@ public final class RuleWords {
         return limits.setBy().isBlank() ? words.text("limit.by-inspector") : words.text("limit.by", Shortened.of(limits.setBy(), LONGEST));
     }
 
+    /** Who set a limit between neighbours that is only tried: not whoever set the survey's own. */
+    public String setByTrial(Limits own) {
+        String ours = words.numbers().plain(own.neighbourSteps(), 2);
+        return own.setBy().isBlank() ? words.text("limit.tried.by-inspector", ours) : words.text("limit.tried", ours, own.setBy());
+    }
+
     /** The decision rule in one sentence: the steps, the error rate and what it is kept for, and the method. */
     public String decision(Judgement judgement) {
         Limits limits = judgement.survey().limits();

@@ -67,6 +67,22 @@ class CheckCommandTest {
         assertEquals(2, run.code());
     }
 
+    @Test
+    void aLimitThatIsOnlyTriedIsNotSaidToBeTheSpecifications() throws IOException {
+        SmallSurvey.in(folder, 5);
+        String out = FrontDoor.run("check", folder.toString(), "--limit", "3").out().replaceAll("\\s+", " ");
+        assertTrue(out.startsWith("Limit: 3 steps between neighbours, set by whoever gave this command its --limit (the survey's own is 2, set with"
+                + " the rest by clause 1)."), out);
+    }
+
+    @Test
+    void rowsThatWereSetAsideAreToldBesideTheVerdicts() throws IOException {
+        SmallSurvey.in(folder, 5);
+        Files.writeString(folder.resolve("set-aside.csv"), "source,line,column,reason,row\na.csv,2,x,no number,\"1,2\"\na.csv,3,x,no number,\"1,\n3\"\n");
+        String out = FrontDoor.run("check", folder.toString()).out().replaceAll("\\s+", " ");
+        assertTrue(out.contains("Note: set-aside.csv: Rows that could not be taken: 2."), out);
+    }
+
     /** In the demonstration C1 has a joint and a drift beyond, an unsettled joint and one within. */
     @Test
     void oneCoveAloneIsShownAndCounted() {

@@ -46,8 +46,8 @@ class PunchCommandTest {
                      1  C1 at 4.00 m  joint  R1 | R2  beyond  open
                 Items: 1, of them 1 open, 0 done, 0 re-inspected, 0 accepted; 0 no longer found
                 """, run.out());
-        assertEquals("New items got these numbers for this time only: 1. They are fixed when the survey's folder can be written and the"
-                + " report is made again.\n", run.err());
+        assertEquals("New items got these numbers for this time only: 1. A report fixes them, or recording something of them, where the"
+                + " survey's folder can be written.\n", run.err());
         assertEquals(1, run.code());
         assertEquals(List.of("readings.csv", "survey.json"), SmallSurvey.files(survey));
     }

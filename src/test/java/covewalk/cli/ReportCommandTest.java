@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -76,14 +77,29 @@ class ReportCommandTest {
         assertEquals(List.of("lock", "readings.csv", "seal.json", "survey.json"), SmallSurvey.files(even));
     }
 
+    /** The same white read as two, an hour apart: what differs then may be the hour and not the reel. */
+    @Test
+    void whereTheReferenceSpotDriftedThatComesBeforeAnyRepair() throws IOException {
+        StringBuilder log = new StringBuilder(Files.readString(survey.resolve("readings.csv")));
+        for (int i = 0; i < 6; i++) {
+            log.append(String.format(Locale.ROOT, "%d,C1,1,reference,,,,,,,%.4f,0.5300,,2026-10-05T%d:0%d,,\n", 100 + i, i < 3 ? 0.26 : 0.2655,
+                    i < 3 ? 18 : 19, i));
+        }
+        Files.writeString(survey.resolve("readings.csv"), log);
+        report();
+        String page = Files.readString(out.resolve("punch-list.html")).replaceAll("\\s+", " ");
+        int drift = page.indexOf("Before anything is taken down: the reference spot drifted during the walk");
+        assertTrue(drift > 0 && drift < page.indexOf("Put right first"), page);
+    }
+
     @Test
     void whereAnotherProgramWritesTheReportIsMadeAndNeitherSealedNorNumbered() throws IOException {
         try (FolderLock other = FolderLock.take(survey, new Holder("Covewalk", "ben", "office-pc", "2026-10-05 18:00")).value().orElseThrow()) {
             Run run = report();
             assertEquals("The report is complete, but not sealed, and new items have no fixed numbers. Put right what is said next, then"
                     + " make it again.\nSomebody else writes in this survey: Covewalk, run by ben on office-pc since 2026-10-05 18:00. Close the"
-                    + " survey there, then open it here.\nNew items got these numbers for this time only: 1. They are fixed when the survey's folder can be written"
-                    + " and the report is made again.\n", run.err());
+                    + " survey there, then open it here.\nNew items got these numbers for this time only: 1. A report fixes them, or recording something of them,"
+                    + " where the survey's folder can be written.\n", run.err());
             assertFalse(run.out().contains("Sealed"), run.out());
             assertEquals(1, run.code());
             assertEquals(4, SmallSurvey.files(out).size());

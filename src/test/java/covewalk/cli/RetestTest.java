@@ -73,6 +73,31 @@ class RetestTest {
     }
 
     @Test
+    void aReplacedReelThatIsStillBeyondShowsWhatLayThereBefore() throws IOException {
+        Path second = second(4, "first walk");
+        Path description = second.resolve("survey.json");
+        Files.writeString(description, Files.readString(description).replace("\"R2\"", "\"R2b\""));
+        report(second);
+        String page = written("punch-list.html").replaceAll("\\s+", " ");
+        assertTrue(page.contains("Before (date not noted), with R1 | R2 there: 5."), page);
+        assertTrue(page.contains("Now, with R1 | R2b there: 4."), "what became of item 1: " + page);
+        assertFalse(page.contains("nothing was found or read there"), page);
+    }
+
+    @Test
+    void aPlaceThatWasNotReadAgainIsNotSaidToBePutRight() throws IOException {
+        Path second = second(5, "first walk");
+        Path log = second.resolve("readings.csv");
+        Files.write(log, Files.readAllLines(log).subList(0, 5));
+        Run punch = FrontDoor.run("punch", second.toString());
+        assertTrue(punch.out().contains("1  C1 at 4.00 m  joint  R1 | R2  not read this time  open"), punch.out());
+        assertTrue(punch.out().endsWith("; 0 no longer found; 1 not read this time\n"), punch.out());
+        assertEquals(3, punch.code());
+        report(second);
+        assertTrue(written("punch-list.csv").contains("1,C1,,joint,not-read,4.000,"), written("punch-list.csv"));
+    }
+
+    @Test
     void theTwoVisitsAreNeverMixed() throws IOException {
         report(second(4, ""));
         String figures = firstRow().split("uv-circle")[0];

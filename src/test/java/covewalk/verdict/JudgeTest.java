@@ -52,6 +52,16 @@ class JudgeTest {
                 : settle.readings().getAsInt() > 0);
     }
 
+    /** One colour typed 40 steps off among repeats: more readings would have to outweigh it, and the limit has no part in it. */
+    @Test
+    void asksForTheSlipWhereOneReadingKeepsAJointOpen() {
+        JudgedJoint joint = new Walk(5, QUIET).reel(0, 5, "L1").reel(5, 10, "L2")
+                .read(0.5, 4.5, 1, 2, at -> 0).read(5.5, 9.5, 1, 2, at -> 5).add(4.5, 40, 500, 1).judged().joints().get(0);
+
+        assertEquals(Verdict.UNSETTLED, joint.verdict());
+        assertEquals(Settle.WhyNot.SCATTER, joint.settle().whyNot());
+    }
+
     @Test
     void tellsAJointWithoutReadingsFromOneThatIsWithin() {
         JudgedJoint joint = new Walk(4, QUIET).reel(0, 5, "L1").reel(5, 10, "L1")

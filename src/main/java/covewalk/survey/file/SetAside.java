@@ -5,8 +5,10 @@ import static java.nio.file.StandardOpenOption.READ;
 import static java.nio.file.StandardOpenOption.WRITE;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -47,6 +49,22 @@ public final class SetAside {
             channel.force(true);
         }
         DurableFile.flushFolder(file.toAbsolutePath().getParent());
+    }
+
+    /** How many rows lie there, in a folder that need not be locked. */
+    static int count(Path folder) throws IOException {
+        Path file = folder.resolve(FileNames.SET_ASIDE);
+        if (!Files.isRegularFile(file)) {
+            return 0;
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            RowBytes rows = new RowBytes(in);
+            int count = 0;
+            while (rows.next()) {
+                count++;
+            }
+            return Math.max(0, count - 1); // without the header
+        }
     }
 
     private static String lead(FileChannel channel, long end) throws IOException {

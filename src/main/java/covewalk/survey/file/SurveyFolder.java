@@ -49,13 +49,13 @@ public final class SurveyFolder {
         try {
             ForkJoinTask<Taken> description = ForkJoinPool.commonPool().submit(this::description); // while the log is read
             LogContent log = log(() -> description.join().firstSetUp());
-            return checked(description.join(), log);
+            return checked(description.join(), log, SetAside.count(folder));
         } catch (UncheckedIOException unreadable) {
             throw unreadable.getCause();
         }
     }
 
-    private static ReadSurvey checked(Taken description, LogContent log) {
+    private static ReadSurvey checked(Taken description, LogContent log, int setAside) {
         Optional<Survey> survey = description.survey();
         List<Problem> problems = new ArrayList<>(description.problems());
         List<Problem> ofLog = new ArrayList<>(log.problems());
@@ -63,6 +63,9 @@ public final class SurveyFolder {
                 .forEach(problem -> ofLog.add(problem.at(FileNames.LOG, problem.line(), problem.column()))));
         ofLog.sort(Comparator.comparingInt(Problem::line));
         problems.addAll(ofLog);
+        if (setAside > 0) {
+            problems.add(Problem.warning("log.rows-set-aside", setAside).at(FileNames.SET_ASIDE, 0, ""));
+        }
         return new ReadSurvey(survey, log.readings(), problems);
     }
 
