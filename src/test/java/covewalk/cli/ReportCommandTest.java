@@ -16,6 +16,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -80,16 +82,19 @@ class ReportCommandTest {
     /** The same white read as two, an hour apart: what differs then may be the hour and not the reel. */
     @Test
     void whereTheReferenceSpotDriftedThatComesBeforeAnyRepair() throws IOException {
-        StringBuilder log = new StringBuilder(Files.readString(survey.resolve("readings.csv")));
-        for (int i = 0; i < 6; i++) {
-            log.append(String.format(Locale.ROOT, "%d,C1,1,reference,,,,,,,%.4f,0.5300,,2026-10-05T%d:0%d,,\n", 100 + i, i < 3 ? 0.26 : 0.2655,
-                    i < 3 ? 18 : 19, i));
-        }
-        Files.writeString(survey.resolve("readings.csv"), log);
+        String walk = Files.readString(survey.resolve("readings.csv")).substring(SmallSurvey.HEADER.length());
+        int middle = walk.indexOf("\n", walk.length() / 2) + 1;
+        Files.writeString(survey.resolve("readings.csv"), SmallSurvey.HEADER + reference(100, 0.26, 18) + walk.substring(0, middle)
+                + reference(110, 0.26275, 19) + walk.substring(middle) + reference(120, 0.2655, 20));
         report();
         String page = Files.readString(out.resolve("punch-list.html")).replaceAll("\\s+", " ");
         int drift = page.indexOf("Before anything is taken down: the reference spot drifted during the walk");
         assertTrue(drift > 0 && drift < page.indexOf("Put right first"), page);
+    }
+
+    private static String reference(int id, double u, int hour) {
+        return IntStream.range(0, 3).mapToObj(i -> String.format(Locale.ROOT, "%d,C1,1,reference,,,,,,,%.4f,0.5300,,2026-10-05T%d:00:0%d,,%n",
+                id + i, u + i * 0.0001, hour, i)).collect(Collectors.joining()).replace("\r", "");
     }
 
     @Test
