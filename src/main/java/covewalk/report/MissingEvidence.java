@@ -6,11 +6,13 @@ import covewalk.survey.Reel;
 import covewalk.survey.SetUp;
 import covewalk.survey.Survey;
 import covewalk.survey.file.Photo;
+import covewalk.words.Shortened;
 import covewalk.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -18,6 +20,8 @@ import java.util.stream.Stream;
  * trade ask for most of it).
  */
 final class MissingEvidence {
+
+    private static final int LONGEST = 80;
 
     private final Words words;
     private final List<String> missing = new ArrayList<>();
@@ -32,6 +36,7 @@ final class MissingEvidence {
         missing.clear();
         ifEmpty(reel.lot(), "lot");
         ifEmpty(reel.serial(), "serial");
+        ofSameSerial(survey, reel);
         ifEmpty(reel.invoice(), "invoice");
         if (reel.claimedSteps().isEmpty()) {
             add("claim");
@@ -44,6 +49,15 @@ final class MissingEvidence {
         ifNot(audit.seal().isPresent(), "seal");
         Stream.of("temperature", "purchase", "sisters", "dimming", "notice").forEach(this::add);
         return List.copyOf(missing);
+    }
+
+    /** Whose readings are these, if two reels are said to be one? */
+    private void ofSameSerial(Survey survey, Reel reel) {
+        String others = survey.reels().stream().filter(other -> !other.id().equals(reel.id()) && !reel.serial().isBlank()
+                && other.serial().equals(reel.serial())).map(Reel::id).collect(Collectors.joining(", "));
+        if (!others.isEmpty()) {
+            missing.add(words.text("missing.serial-twice", Shortened.of(reel.serial(), LONGEST), Shortened.of(others, LONGEST)));
+        }
     }
 
     private static boolean isOf(Photo photo, Reel reel) {

@@ -17,7 +17,10 @@ final class Neighbour {
     private Neighbour() {
     }
 
-    /** Of those beside it, the one with the fewest joints beyond the limit, the first along the coves among such; empty where it hangs alone. */
+    /**
+     * Of those beside it, the one with the fewest joints beyond the limit; among such the one with the most within, then the
+     * first along the coves. Empty where it hangs alone.
+     */
     static Optional<Reel> toCompare(Judgement judgement, Reel reel) {
         List<String> beside = new ArrayList<>();
         for (CoveJudgement cove : judgement.coves()) {
@@ -25,11 +28,12 @@ final class Neighbour {
                     .filter(other -> !other.equals(reel.id()) && !beside.contains(other)).forEach(beside::add);
         }
         ReelsById reels = new ReelsById(judgement.survey());
-        return beside.stream().min(Comparator.comparingLong(other -> beyond(judgement, other))).flatMap(reels::find);
+        return beside.stream().min(Comparator.<String>comparingLong(other -> joints(judgement, other, Verdict.BEYOND))
+                .thenComparingLong(other -> -joints(judgement, other, Verdict.WITHIN))).flatMap(reels::find);
     }
 
-    private static long beyond(Judgement judgement, String reel) {
+    private static long joints(Judgement judgement, String reel, Verdict verdict) {
         return judgement.coves().stream().flatMap(cove -> cove.joints().stream()).filter(joint -> joint.reels().contains(reel))
-                .map(JudgedJoint::verdict).filter(verdict -> verdict == Verdict.BEYOND).count();
+                .map(JudgedJoint::verdict).filter(verdict::equals).count();
     }
 }

@@ -66,6 +66,7 @@ final class DescriptionFile {
         if (!wrong.isEmpty()) {
             survey = Optional.empty();
         }
+        survey.ifPresent(taken -> SurveyEntry.misspelt(taken, tree.root().get()).forEach(problem -> placed.add(tree.places().place(problem))));
         survey.ifPresent(taken -> Soundness.of(taken).forEach(problem -> placed.add(tree.places().placeChecked(problem))));
         placed.sort(Comparator.comparingInt(Problem::line));
         return new Description(survey, tree.root(), placed);

@@ -55,6 +55,9 @@ class DescriptionProblemsTest {
         "dimPercent": 100 | "dimPercent": 40 | W survey.json:6: setups[0].dimPercent: The light was dimmed to 40 %. Colour may change with dimming: read at full light, or compare only readings of this level.
         "dimPercent": 100 | "dimPercent": 101 | R survey.json:6: setups[0].dimPercent: 101 is not above 0 and at most 100. Correct it.
         "2027-03-01" | "2026-10-04" | W survey.json:6: setups[0].calibrationDue: The calibration was due on 2026-10-04, before the visit on 2026-10-05. Have the meter calibrated; until then verdicts against a target are weak.
+        "errorRate": 0.05 | "errorrate": 0.05 | W survey.json:8: limits.errorrate: Nothing is known here by the name errorrate, so it counts for nothing. If errorRate is meant, write it so.
+        "minutesOn": 45 | "minuteOn": 45 | W survey.json:4: visit.minuteOn: Nothing is known here by the name minuteOn, so it counts for nothing. If minutesOn is meant, write it so.
+        "errorRate": 0.05 | "errorRate": 0.05, "errorrate": 0.01, "clauseOfOurs": "4" | ~~
         "neighbourSteps": 2.0, | ~~ | R survey.json:8: limits.neighbourSteps: This is missing. Fill it in.
         "neighbourSteps": 2.0 | "neighbourSteps": 1e999 | R survey.json:8: limits.neighbourSteps: 1E+999 is not above 0 and at most 100. Correct it.
         "errorRate": 0.05 | "errorRate": 0.5 | R survey.json:8: limits.errorRate: 0.5 is not between 0 and 0.5. Correct it.
