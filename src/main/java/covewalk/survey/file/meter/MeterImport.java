@@ -112,7 +112,7 @@ public final class MeterImport {
         List<Problem> setAside = rows.stream().flatMap(row -> row.refusal().stream()
                 .map(why -> why.at(name, row.row().line(), why.column()))).toList();
         int there = rows.size() - setAside.size() - kept;
-        FileRemarks remarks = new FileRemarks(table, options, rows);
+        FileRemarks remarks = new FileRemarks(table, options, rows, survey.visit().date());
         List<Problem> warnings = new ArrayList<>(names.problems());
         if (there > 0) {
             warnings.add(Problem.warning(original.wasThere() ? "import.same-file" : "import.rows-known", there, rows.size(), original.name())
