@@ -136,6 +136,14 @@ class MeterImportTest {
     }
 
     @Test
+    void setsARowWithNegativeLuxAsideSoThatTheSurveyCanStillBeOpened() throws IOException {
+        SurveyOnDisk survey = SurveyOnDisk.in(temporary);
+        ImportResult result = survey.add("CCT,Duv,Lux\n2712,0.0012,-911\n2715,0.0011,310\n", IN_ROW_ORDER);
+        assertEquals("walk.csv:2: Lux: -911 lx is below 0, and there is no such illuminance. Correct it, or leave lux empty.", said(result));
+        assertEquals("310", survey.reading().lux().orElseThrow().text());
+    }
+
+    @Test
     void takesReadingsThatComeOutAlikeForTwo() throws IOException {
         SurveyOnDisk survey = SurveyOnDisk.in(temporary);
         survey.add("CCT,Duv\n2712,0.0012\n2712,0.0012\n", IN_ROW_ORDER);
