@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Readings that stand, against the description: cove, set-up, position and colour. */
+/** Readings that stand, against the description: cove, set-up, position, colour and illuminance. */
 final class ReadingCheck {
 
     private static final int REMEMBERED = 100_000;
@@ -37,6 +37,7 @@ final class ReadingCheck {
             count("setup " + reading.setUp(), reading, "setup", Problem.refusal("log.no-setup", reading.setUp()));
         }
         reading.colour().ifPresent(colour -> checkColour(reading, colour));
+        reading.lux().flatMap(LuxCheck::problem).ifPresent(problem -> checkLux(reading, problem));
     }
 
     private void checkPosition(Reading reading, Cove cove) {
@@ -62,6 +63,15 @@ final class ReadingCheck {
             } else if (counts(problem, reading)) {
                 add(reading, problem.column(), problem);
             }
+        }
+    }
+
+    /** Too much is mostly a wrong unit, and then of every reading. */
+    private void checkLux(Reading reading, Problem problem) {
+        if (problem.refused()) {
+            add(reading, problem.column(), problem);
+        } else {
+            count(problem.key(), reading, problem.column(), problem);
         }
     }
 

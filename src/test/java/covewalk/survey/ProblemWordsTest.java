@@ -54,7 +54,7 @@ class ProblemWordsTest {
     @Test
     void everySentenceEndsAsOneAndHasNoSlotLeftOpen() {
         for (String key : bundle().keySet()) {
-            String sentence = Problem.warning(key, "1", "2", "3", "4").sentence(Locale.ROOT);
+            String sentence = Problem.warning(key, "1", "2", "3", "4", "5").sentence(Locale.ROOT);
             boolean inACell = key.startsWith("convert."); // a word in the table's problem column, ending in what stood there
             assertTrue(sentence.endsWith(".") || key.endsWith(".reason") || inACell, key + ": " + sentence);
             assertTrue(!sentence.contains("{") && !sentence.contains("  "), key + ": " + sentence);

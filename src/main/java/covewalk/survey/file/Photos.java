@@ -2,12 +2,10 @@ package covewalk.survey.file;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 
 /** Finds the pictures of a reel, a cove or an item by their names. */
 public final class Photos {
@@ -20,20 +18,17 @@ public final class Photos {
 
     /**
      * Pictures whose name begins with {@code id}, whatever its case, and goes on with neither a letter nor a digit:
-     * {@code R1.jpg} and {@code R1-label.png} of reel R1, and not {@code R10.jpg}. Links out of the folder are not followed.
+     * {@code R1.jpg} and {@code R1-label.png} of reel R1, and not {@code R10.jpg}. Links are not followed.
      *
      * @return by name; the first few come with their bytes
      */
     public static List<Photo> of(Path folder, String id) throws IOException {
         Path photos = folder.resolve(FileNames.PHOTOS);
-        if (!Files.isDirectory(photos) || id.isBlank()) {
+        if (id.isBlank()) {
             return List.of();
         }
-        List<Path> found;
-        try (Stream<Path> all = Files.walk(photos)) {
-            found = all.filter(file -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS))
-                    .filter(file -> isOf(id, file.getFileName().toString())).sorted().toList();
-        }
+        List<Path> found = FoundFiles.under(photos).files().stream()
+                .filter(file -> isOf(id, file.getFileName().toString())).sorted().toList();
         List<Photo> pictures = new ArrayList<>();
         for (Path file : found) {
             String name = photos.relativize(file).toString().replace('\\', '/');

@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** The files of a survey that a seal covers, as they are now. */
 final class SealedFiles {
@@ -38,13 +37,8 @@ final class SealedFiles {
     }
 
     private static void addAll(Path folder, Path inner, List<SealedFile> files) throws IOException {
-        if (!Files.isDirectory(inner)) {
-            return;
-        }
-        try (Stream<Path> found = Files.walk(inner)) {
-            for (Path file : found.filter(Files::isRegularFile).toList()) {
-                files.add(seal(folder.relativize(file).toString().replace('\\', '/'), file));
-            }
+        for (Path file : FoundFiles.under(inner).files()) {
+            files.add(seal(folder.relativize(file).toString().replace('\\', '/'), file));
         }
     }
 

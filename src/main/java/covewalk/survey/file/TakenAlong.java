@@ -1,13 +1,10 @@
 package covewalk.survey.file;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * Takes a survey's files along to another folder, byte for byte, as far as they can still be read: from a disk that is full or
@@ -63,13 +60,15 @@ public final class TakenAlong {
     /**
      * The log of what was put right, rows set aside, imported files and pictures.
      *
-     * @return names of those that are there and could not be copied whole
+     * @return names of those that are there and could not be copied whole, and of links, which are not copied
      */
     public List<String> whatLiesBeside() {
         List<String> left = new ArrayList<>();
         for (String name : BESIDE) {
             try {
-                copyAll(from.resolve(name));
+                FoundFiles found = FoundFiles.under(from.resolve(name));
+                found.links().forEach(link -> left.add(from.relativize(link).toString().replace('\\', '/')));
+                copyAll(found.files());
             } catch (IOException unreadable) {
                 left.add(name);
             }
@@ -77,16 +76,7 @@ public final class TakenAlong {
         return left;
     }
 
-    private void copyAll(Path fileOrFolder) throws IOException {
-        if (!Files.exists(fileOrFolder, LinkOption.NOFOLLOW_LINKS)) {
-            return;
-        }
-        List<Path> files;
-        try (Stream<Path> all = Files.walk(fileOrFolder)) {
-            files = all.filter(file -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)).toList();
-        } catch (UncheckedIOException unreadable) {
-            throw unreadable.getCause();
-        }
+    private void copyAll(List<Path> files) throws IOException {
         for (Path file : files) {
             Path copy = to.resolve(from.relativize(file).toString());
             Files.createDirectories(copy.getParent());

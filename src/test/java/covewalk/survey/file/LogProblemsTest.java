@@ -53,6 +53,12 @@ class LogProblemsTest {
         2,C1,1.00,walk,A,1,,,,,,,310,,1, | R readings.csv:3: note: This row takes back reading 1 without saying why. Add a note.
         2,C1,1.00,walk,A,1,over,0.0004,,,,,310,,, | R readings.csv:3: cct_k: over is no number. Write digits and one decimal mark.
         2,C1,1.00,walk,A,1,2702,0.0004,,,,,bright,,, | R readings.csv:3: lux: bright is no number. Write digits and one decimal mark.
+        2,C1,1.00,walk,A,1,2702,0.0004,,,,,-911,,, | R readings.csv:3: lux: -911 lx is below 0, and there is no such illuminance. Correct it, or leave lux empty.
+        2,C1,1.00,dark,A,1,2702,0.0004,,,,,-0.1,,, | R readings.csv:3: lux: -0.1 lx is below 0, and there is no such illuminance. Correct it, or leave lux empty.
+        2,C1,1.00,walk,A,1,2702,0.0004,,,,,0,,, | ~~
+        2,C1,1.00,walk,A,1,2702,0.0004,,,,,200000,,, | ~~
+        2,C1,1.00,walk,A,1,2702,0.0004,,,,,200001,,, | W readings.csv:3: lux: 200001 lx is more than direct sun gives, which is some 100000 lx. Look at the meter and its unit again.
+        2,C1,1.00,walk,A,1,2702,0.0004,,,,,1e308,,, | W readings.csv:3: lux: 1e308 lx is more than direct sun gives, which is some 100000 lx. Look at the meter and its unit again.
         2,C1,1.00,walk,A,1,2702,0.0004,,,,,310,5.10.2026 6:31 pm,, | W readings.csv:3: taken_at: 5.10.2026 6:31 pm is kept, but it is not a time as in 2026-10-05T18:30. Times in other forms cannot be compared.
         2,C1,1.00,walk,A,1,27,0.0004,,,,,310,,, | R readings.csv:3: cct_k: 27 K is outside 1000 to 20000 K; a white is some 1800 to 8000 K. Look at the meter again.
         2,C2,1.00,walk,A,1,2702,0.0004,,,,,310,,, | R readings.csv:3: cove: There is no cove C2. Add the cove to the description, or correct its name.
@@ -129,6 +135,14 @@ class LogProblemsTest {
         assertEquals("""
                 W readings.csv:2: duv: A Duv to three decimals costs about half a step. Enter four decimals if the meter shows them.
                 W readings.csv:2: duv: The same holds for 2 readings in all.""", Seen.all(read(log).problems()));
+    }
+
+    @Test
+    void tooMuchLightIsToldOnceWithTheNumberOfReadings() throws IOException {
+        String log = SurveyText.HEADER + "\n" + SOUND.replace("310", "310000") + SOUND.replace("1,C1", "2,C1").replace("310", "320000");
+        assertEquals("""
+                W readings.csv:2: lux: 310000 lx is more than direct sun gives, which is some 100000 lx. Look at the meter and its unit again.
+                W readings.csv:2: lux: The same holds for 2 readings in all.""", Seen.all(read(log).problems()));
     }
 
     @Test

@@ -1,6 +1,8 @@
 package covewalk.survey.file.meter;
 
 import covewalk.survey.Problem;
+import covewalk.survey.Reading;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,11 +13,14 @@ final class FileRemarks {
     private final MeterTable table;
     private final ImportOptions options;
     private final List<RowOutcome> rows;
+    private final Optional<LocalDate> visit;
 
-    FileRemarks(MeterTable table, ImportOptions options, List<RowOutcome> rows) {
+    /** @param visit the day of the walk, where it is known */
+    FileRemarks(MeterTable table, ImportOptions options, List<RowOutcome> rows, Optional<LocalDate> visit) {
         this.table = table;
         this.options = options;
         this.rows = rows;
+        this.visit = visit;
     }
 
     List<Problem> warnings() {
@@ -23,6 +28,7 @@ final class FileRemarks {
         position().ifPresent(warnings::add);
         warnings.addAll(new ColourRemarks(rows, table.columns()).warnings());
         dates().ifPresent(warnings::add);
+        otherDay().ifPresent(warnings::add);
         luminance().ifPresent(warnings::add);
         return warnings;
     }
@@ -47,6 +53,11 @@ final class FileRemarks {
         return untold.isEmpty() ? Optional.empty()
                 : Optional.of(Problem.warning("import.dates", untold.size(), rows.size(),
                         MeterRow.excerpt(RowTimes.written(table.columns(), untold.get(0)).orElse(""))).at("", untold.get(0).line(), ""));
+    }
+
+    private Optional<Problem> otherDay() {
+        List<Reading> readings = rows.stream().flatMap(row -> row.reading().stream()).toList();
+        return visit.flatMap(day -> new DayRemark(day).of(readings));
     }
 
     private Optional<Problem> luminance() {

@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param rows how many rows of readings the file has
  * @param kept how many of them were added to the log
- * @param alreadyThere how many stood in the log before, from the same file or an earlier export of the same memory
+ * @param alreadyThere how many stood in the log before, from the same file or an earlier export of the same memory, or as the same reading at the same time
  * @param setAside the rows that could not be read, each with its line, column and reason
  * @param warnings what was taken and looks wrong, or what the user should know
  * @param questions columns that were not recognised: nothing of them went to the log

@@ -20,7 +20,8 @@ import java.util.Set;
  * Adds a meter's exported file to a survey's log. Either the file is refused as a whole and nothing is written, or it
  * is kept byte for byte in {@code originals/}, each row that can be read is in the log, and each other row is in
  * {@code set-aside.csv} with the reason. Done again with the same file it adds only what is missing, which is nothing
- * unless the first time was cut short or more is said of the file now.
+ * unless the first time was cut short or more is said of the file now. A reading that the log has at the same place, time and
+ * values is not added again, whatever file it comes from.
  */
 public final class MeterImport {
 
@@ -49,6 +50,9 @@ public final class MeterImport {
     public ImportResult add(Path file, ImportOptions options) throws IOException {
         byte[] bytes = Files.readAllBytes(file);
         String name = file.getFileName().toString();
+        if (Files.isSameFile(file, log.lock().folder().resolve(FileNames.LOG))) {
+            return ImportResult.refused(List.of(Problem.refusal("import.own-log").at(name, 0, "")));
+        }
         List<Problem> unknown = NamedColumns.unknownFields(options.named(), names);
         if (!unknown.isEmpty()) {
             return ImportResult.refused(unknown);
@@ -70,12 +74,13 @@ public final class MeterImport {
     private ImportResult add(Path file, byte[] bytes, ImportOptions options, MeterTable table) throws IOException {
         Original original = Originals.in(log.lock().folder()).keep(file, log.lock());
         List<RowOutcome> rows = read(options, table);
-        List<Reading> fresh = fresh(rows, original, table);
+        NewRows found = newRows(rows, original, table);
+        List<Reading> fresh = found.fresh().stream().map(row -> withSource(row, original.name())).toList();
         if (!fresh.isEmpty()) {
             log.append(fresh);
         }
         AsideFile.in(log.lock()).add(original.name(), rows);
-        return result(file.getFileName().toString(), bytes, options, table, rows, fresh.size(), original);
+        return result(file.getFileName().toString(), bytes, options, table, rows, found, original);
     }
 
     private List<RowOutcome> read(ImportOptions options, MeterTable table) {
@@ -88,38 +93,30 @@ public final class MeterImport {
         return rows;
     }
 
-    /** The readings that are not in the log yet, with ids and with their source in the note. */
-    private List<Reading> fresh(List<RowOutcome> rows, Original original, MeterTable table) throws IOException {
+    private NewRows newRows(List<RowOutcome> rows, Original original, MeterTable table) throws IOException {
         Set<String> tags = SourceTag.in(before);
         EarlierRows earlier = EarlierRows.in(log.lock().folder().resolve(FileNames.ORIGINALS), original.name(), tags, names);
-        List<Reading> fresh = new ArrayList<>();
-        for (RowOutcome row : rows) {
-            int line = row.row().line();
-            if (row.reading().isPresent() && !tags.contains(SourceTag.of(original.name(), line)) && !earlier.hold(table, row.row())) {
-                fresh.add(withSource(row.reading().get(), original.name(), line));
-            }
-        }
-        return fresh;
+        return new NewRows(rows.stream().filter(row -> row.reading().isPresent()).toList(),
+                row -> tags.contains(SourceTag.of(original.name(), row.line())) || earlier.hold(table, row), new KnownReadings(before));
     }
 
-    private Reading withSource(Reading reading, String original, int line) {
+    /** With an id, and with its source in the note. */
+    private Reading withSource(RowOutcome row, String original) {
+        Reading reading = row.reading().orElseThrow();
         return new Reading(log.nextId(), reading.cove(), reading.positionM(), reading.role(), reading.setUp(), reading.round(),
-                reading.colour(), reading.lux(), reading.takenAt(), reading.replaces(), SourceTag.before(reading.note(), original, line), 0);
+                reading.colour(), reading.lux(), reading.takenAt(), reading.replaces(),
+                SourceTag.before(reading.note(), original, row.row().line()), 0);
     }
 
     private ImportResult result(String name, byte[] bytes, ImportOptions options, MeterTable table, List<RowOutcome> rows,
-                                int kept, Original original) {
+                                NewRows found, Original original) {
         List<Problem> setAside = rows.stream().flatMap(row -> row.refusal().stream()
                 .map(why -> why.at(name, row.row().line(), why.column()))).toList();
-        int there = rows.size() - setAside.size() - kept;
-        FileRemarks remarks = new FileRemarks(table, options, rows);
+        FileRemarks remarks = new FileRemarks(table, options, rows, survey.visit().date());
         List<Problem> warnings = new ArrayList<>(names.problems());
-        if (there > 0) {
-            warnings.add(Problem.warning(original.wasThere() ? "import.same-file" : "import.rows-known", there, rows.size(), original.name())
-                    .at(name, 0, ""));
-        }
+        warnings.addAll(at(name, found.warnings(rows.size(), original)));
         warnings.addAll(at(name, remarks.warnings()));
-        return new ImportResult(rows.size(), kept, there, setAside, warnings, at(name, remarks.questions()),
+        return new ImportResult(rows.size(), found.fresh().size(), found.there(), setAside, warnings, at(name, remarks.questions()),
                 at(name, RowAccount.disagreement(bytes, table).stream().toList()));
     }
 

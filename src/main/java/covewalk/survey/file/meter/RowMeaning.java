@@ -1,5 +1,6 @@
 package covewalk.survey.file.meter;
 
+import covewalk.survey.LuxCheck;
 import covewalk.survey.Problem;
 import covewalk.survey.Reading;
 import covewalk.survey.Role;
@@ -40,7 +41,7 @@ final class RowMeaning {
         if (colour.typed().isEmpty()) {
             return RowOutcome.setAside(row, colour.whyNone());
         }
-        Optional<Problem> wrong = colour.problem().or(() -> place.problem(cells, index));
+        Optional<Problem> wrong = colour.problem().or(() -> place.problem(cells, index)).or(() -> luxProblem(cells));
         return wrong.isPresent() ? RowOutcome.setAside(row, wrong.get())
                 : RowOutcome.kept(row, reading(row, index, cells, colour));
     }
@@ -73,7 +74,7 @@ final class RowMeaning {
 
     /** Illuminance, or luminance in its place; what is converted or no number goes to the note as it was written. */
     private static Optional<Typed> lux(NumberCells cells, List<String> notes) {
-        MeterField field = cells.isBlank(MeterField.LUX) ? MeterField.LUMINANCE : MeterField.LUX;
+        MeterField field = brightness(cells);
         if (cells.isBlank(field)) {
             return Optional.empty();
         }
@@ -83,6 +84,16 @@ final class RowMeaning {
             notes.add(cells.title(field) + " " + cells.text(field));
         }
         return number.map(found -> Brightness.inLux(found, unit));
+    }
+
+    private static MeterField brightness(NumberCells cells) {
+        return cells.isBlank(MeterField.LUX) ? MeterField.LUMINANCE : MeterField.LUX;
+    }
+
+    /** What a log refuses would keep the whole survey from being opened. */
+    private static Optional<Problem> luxProblem(NumberCells cells) {
+        MeterField field = brightness(cells);
+        return cells.number(field).flatMap(LuxCheck::problem).filter(Problem::refused).map(problem -> problem.inColumn(cells.title(field)));
     }
 
     private void noteForeignLength(NumberCells cells, List<String> notes) {

@@ -17,6 +17,8 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class MeterImportTest {
 
@@ -76,6 +78,69 @@ class MeterImportTest {
         survey.add(WALK.replace("Over", "0.0013"), IN_ROW_ORDER);
         assertEquals(List.of("0.0", "0.5", "1.0"), survey.log().stream().map(reading -> reading.positionM().text()).toList());
         assertEquals("from walk-2.csv line 4; 3", survey.log().get(2).note());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+        semicolons and decimal commas        | CCT;Duv;Time~2712;0,0020;2026-10-05 20:15:00~2715;0,0010;2026-10-05 20:16:00
+        zeros that a spreadsheet leaves away | CCT,Duv,Time~2712,0.002,2026-10-05 20:15:00~2715,0.001,2026-10-05 20:16:00
+        another way to write the time        | CCT,Duv,Time~2712,0.0020,5.10.2026 20:15~2715,0.0010,5.10.2026 20:16
+        """)
+    void knowsReadingsOfAFileThatWasSavedAgain(String with, String saved) throws IOException {
+        SurveyOnDisk survey = SurveyOnDisk.in(temporary);
+        survey.add("CCT,Duv,Time\n2712,0.0020,2026-10-05 20:15:00\n2715,0.0010,2026-10-05 20:16:00\n", IN_ROW_ORDER);
+        ImportResult again = survey.add("again.csv", saved.replace('~', '\n').getBytes(StandardCharsets.UTF_8), IN_ROW_ORDER);
+        assertEquals("0 2", again.kept() + " " + again.alreadyThere(), with);
+        assertEquals("again.csv: 2 of 2 rows are in the log already, with the same cove, position, time and values; "
+                + "they were not added again. This file is kept as originals/again.csv.", said(again.warnings()).get(0));
+    }
+
+    @ParameterizedTest(name = "another {0}")
+    @CsvSource(textBlock = """
+        position,      'position_m,CCT,Duv,Time~2,2712,0.0012,2026-10-05 20:15:00~'
+        second,        'position_m,CCT,Duv,Time~1,2712,0.0012,2026-10-05 20:15:01~'
+        value,         'position_m,CCT,Duv,Time~1,2713,0.0012,2026-10-05 20:15:00~'
+        pair of values,'position_m,x,y,Time~1,0.4580,0.4102,2026-10-05 20:15:00~'
+        """)
+    void addsAReadingWith(String what, String other) throws IOException {
+        SurveyOnDisk survey = SurveyOnDisk.in(temporary);
+        survey.add("position_m,CCT,Duv,Time\n1,2712,0.0012,2026-10-05 20:15:00\n", ImportOptions.NONE);
+        assertEquals(1, survey.add(other.replace('~', '\n'), ImportOptions.NONE).kept(), what);
+    }
+
+    @Test
+    void knowsAsManyReadingsAsTheLogHasAndNoMore() throws IOException {
+        SurveyOnDisk survey = SurveyOnDisk.in(temporary);
+        String repeat = "1;2712;0,0012;2026-10-05 20:15\n";
+        survey.add("position_m,CCT,Duv,Time\n1,2712,0.0012,2026-10-05 20:15\n", ImportOptions.NONE);
+        ImportResult again = survey.add("position_m;CCT;Duv;Time\n" + repeat + repeat + repeat, ImportOptions.NONE);
+        assertEquals("2 1", again.kept() + " " + again.alreadyThere(), "a clock without seconds does not tell repeats apart");
+    }
+
+    @Test
+    void knowsTheReadingsInACopyOfTheLog() throws IOException {
+        SurveyOnDisk survey = SurveyOnDisk.in(temporary);
+        survey.add("CCT,Duv,Time\n2712,0.0012,2026-10-05 20:15:00\n2712,0.0012,2026-10-05 20:15:00\n", IN_ROW_ORDER);
+        ImportResult copy = survey.add("copy.csv", Files.readAllBytes(survey.file("readings.csv")), ImportOptions.NONE);
+        assertEquals("0 2", copy.kept() + " " + copy.alreadyThere(), said(copy));
+    }
+
+    @Test
+    void refusesTheLogItself() throws IOException {
+        SurveyOnDisk survey = SurveyOnDisk.in(temporary);
+        survey.add(WALK, IN_ROW_ORDER);
+        ImportResult result = survey.add(survey.file("readings.csv"), ImportOptions.NONE);
+        assertEquals("readings.csv: This is the log of this survey itself, so its readings are in it already. Choose the file that the "
+                + "meter exported; nothing was imported.", said(result));
+        assertEquals(List.of(2, false), List.of(survey.log().size(), Files.exists(survey.file("originals/readings.csv"))));
+    }
+
+    @Test
+    void setsARowWithNegativeLuxAsideSoThatTheSurveyCanStillBeOpened() throws IOException {
+        SurveyOnDisk survey = SurveyOnDisk.in(temporary);
+        ImportResult result = survey.add("CCT,Duv,Lux\n2712,0.0012,-911\n2715,0.0011,310\n", IN_ROW_ORDER);
+        assertEquals("walk.csv:2: Lux: -911 lx is below 0, and there is no such illuminance. Correct it, or leave lux empty.", said(result));
+        assertEquals("310", survey.reading().lux().orElseThrow().text());
     }
 
     @Test

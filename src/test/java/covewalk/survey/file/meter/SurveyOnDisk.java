@@ -46,6 +46,12 @@ final class SurveyOnDisk {
         return new SurveyOnDisk(folder, Files.createDirectories(temporary.resolve("exports")));
     }
 
+    SurveyOnDisk visitedOn(String day) throws IOException {
+        Path description = folder.resolve("survey.json");
+        Files.writeString(description, Files.readString(description).replace("\"limits\"", "\"visit\":{\"date\":\"" + day + "\"},\"limits\""));
+        return this;
+    }
+
     ImportResult add(String text, ImportOptions options) throws IOException {
         return add("walk.csv", text.getBytes(StandardCharsets.UTF_8), options);
     }
