@@ -110,8 +110,7 @@ public final class Opener {
         FolderOnDisk disk = new FolderOnDisk(folder, holder.get(), survey.firstSetUp().id());
         try {
             disk.save(survey);
-            List<Reading> kept = readings.isEmpty() ? List.of() : disk.appendMissing(readings);
-            return open(folder, survey, kept, disk, toKnow, List.of());
+            return open(folder, survey, disk.append(readings).after(List.of()), disk, toKnow, List.of());
         } catch (NotWritten notWritten) {
             disk.close();
             throw notWritten;
@@ -124,7 +123,7 @@ public final class Opener {
         FolderOnDisk disk = new FolderOnDisk(folder, holder.get(), survey.firstSetUp().id());
         try {
             List<Problem> toKnow = new ArrayList<>(disk.open());
-            ReadSurvey now = SurveyFolder.at(folder).read();
+            ReadSurvey now = disk.read();
             if (now.refused()) {
                 disk.close();
                 return refused(now.problems().stream().filter(Problem::refused).toList());
