@@ -38,19 +38,29 @@ final class Sitting {
     }
 
     void open(Path folder, Consumer<List<Problem>> refused) {
-        if (survey.get() != null && survey.get().folder().equals(folder)) {
-            return; // its lock is ours already
+        if (opening.get() || isOpen(folder)) {
+            return; // its lock is ours already, or will be: a second click must not find it held
         }
         opening.set(true);
         opener.open(folder, outcome -> opened(folder, outcome, refused));
     }
 
+    private boolean isOpen(Path folder) {
+        return survey.get() != null && survey.get().folder().equals(folder);
+    }
+
     void create(Path folder, Survey described, List<Reading> readings, Consumer<List<Problem>> refused) {
+        if (opening.get()) {
+            return;
+        }
         opening.set(true);
         opener.create(folder, described, readings, outcome -> opened(folder, outcome, refused));
     }
 
     void keepElsewhere(Path folder, Consumer<List<Problem>> refused) {
+        if (opening.get()) {
+            return;
+        }
         opening.set(true);
         OpenSurvey now = survey.get();
         opener.keepElsewhere(now.folder(), folder, now.survey(), now.readings(), outcome -> opened(folder, outcome, refused));

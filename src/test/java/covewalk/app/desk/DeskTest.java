@@ -4,10 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.fail;
 
 import covewalk.app.Screens;
+import covewalk.app.open.Opener;
+import covewalk.app.open.Workers;
+import covewalk.survey.file.Holder;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,6 +33,20 @@ class DeskTest {
         assertSame(one.survey(), other.survey());
         assertEquals(Place.FAULTS, one.placeProperty().get());
         assertEquals(Place.FAULTS, one.memoryProperty().get().place());
+    }
+
+    @Test
+    void aSecondClickOnASurveyThatIsBeingOpenedFindsNoLockHeld() {
+        Deque<Runnable> later = new ArrayDeque<>();
+        Workers slow = new Workers(later::add, Runnable::run, Runnable::run);
+        Desk desk = new Desk(new Opener(slow, () -> Holder.here("covewalk", Screens.EVENING)), slow, Screens.EVENING, Memory.blank());
+        Path demo = Screens.demo(folder);
+        desk.open(demo, refused -> fail(refused.toString()));
+        desk.open(demo, refused -> fail(refused.toString()));
+        while (!later.isEmpty()) {
+            later.remove().run();
+        }
+        assertEquals(List.of(), desk.survey().troubleProperty().get());
     }
 
     @Test
