@@ -97,7 +97,8 @@ final class FolderOnDisk {
     Kept append(List<Reading> readings) throws NotWritten {
         open();
         try {
-            Optional<List<Reading>> before = unread ? Optional.of(readings()) : Optional.empty();
+            boolean compare = unread || readings.stream().anyMatch(reading -> log.holds(reading.id()));
+            Optional<List<Reading>> before = compare ? Optional.of(readings()) : Optional.empty();
             Numbering numbering = new Numbering(log, byId(before.orElse(List.of())), renumbered);
             List<Reading> settled = numbering.settle(readings);
             Map<String, Reading> added = byId(log.append(numbering.missing()));
@@ -112,17 +113,26 @@ final class FolderOnDisk {
     }
 
     <T> T work(DiskWork<T> work) throws NotWritten {
+        requireFolder();
         open();
         try {
             return work.with(log);
+        } catch (NotKept notKept) {
+            stopped = true;
+            throw new NotWritten(List.of(notKept.problem()));
         } catch (IOException failed) {
             throw failed(failed);
         }
     }
 
+    /** The whole log; where a part of it cannot be taken, none of it: what is held here must not shrink to the rest. */
     List<Reading> readings() throws NotWritten {
         try {
-            return SurveyFolder.at(folder).read().log();
+            ReadSurvey read = read();
+            if (read.refused()) {
+                throw new NotWritten(read.problems().stream().filter(Problem::refused).toList());
+            }
+            return read.log();
         } catch (IOException failed) {
             throw failed(failed);
         }
@@ -154,7 +164,16 @@ final class FolderOnDisk {
         return new NotWritten(List.of(Problem.refusal("folder.failed", DiskWords.reason(failed))));
     }
 
-    void close() throws IOException {
+    /** Closes the log and gives the lock back, as far as that can be done. */
+    void giveBack() {
+        try {
+            close();
+        } catch (IOException gone) {
+            // the folder went away, and its lock with it
+        }
+    }
+
+    private void close() throws IOException {
         if (log != null) {
             ReadingLog last = log;
             log = null;

@@ -6,7 +6,6 @@ import covewalk.survey.Soundness;
 import covewalk.survey.Survey;
 import covewalk.survey.file.Outcome;
 import covewalk.verdict.Judgement;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -280,11 +279,7 @@ public final class OpenSurvey {
     public CompletableFuture<Void> close() {
         CompletableFuture<Void> closed = new CompletableFuture<>();
         workers.disk().execute(() -> {
-            try {
-                disk.close();
-            } catch (IOException gone) {
-                // the folder went away, and its lock with it
-            }
+            disk.giveBack();
             closed.complete(null);
         });
         return closed;

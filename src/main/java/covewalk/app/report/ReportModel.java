@@ -227,7 +227,7 @@ final class ReportModel {
         running.set(false);
         stoppable.set(false);
         if (outcome.refused()) {
-            status.set(outcome.problems().stream().map(this::sentence).collect(Collectors.joining(" ")));
+            status.set(outcome.problems().stream().map(this::inFull).collect(Collectors.joining(" ")));
             return;
         }
         Issuing.Ended ended = outcome.value().orElseThrow();
@@ -235,7 +235,7 @@ final class ReportModel {
         status.set(ended.says());
     }
 
-    private String sentence(Problem problem) {
-        return problem.sentence(texts.locale());
+    private String inFull(Problem problem) {
+        return problem.inFull(texts.locale());
     }
 }

@@ -12,9 +12,12 @@ import covewalk.survey.Reading;
 import covewalk.survey.Role;
 import covewalk.survey.Typed;
 import covewalk.survey.TypedColour;
+import covewalk.survey.file.FileChange;
 import covewalk.survey.file.Holder;
 import covewalk.survey.file.Outcome;
+import covewalk.survey.file.SealCheck;
 import covewalk.survey.file.SurveyFolder;
+import covewalk.survey.file.Verified;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -108,6 +111,9 @@ class OpenSurveyTest {
         survey.keep(at(survey.nextId(), 2.0));
         OpenSurvey there = keepIn(other);
         assertEquals(List.of(), there.toKnow());
+        assertEquals(List.of(List.of(new FileChange("readings.csv", FileChange.Kind.ROWS_ADDED, 1),
+                new FileChange("photos/ring/R5.jpg", FileChange.Kind.ADDED, 0))),
+                SealCheck.bySeals(other).value().orElseThrow().stream().map(Verified::changes).toList());
         assertEquals(survey.readings().stream().map(Reading::id).toList(), onDisk(other).stream().map(Reading::id).toList());
         assertArrayEquals(log, Arrays.copyOf(Files.readAllBytes(other.resolve("readings.csv")), log.length), "the bytes that are sealed");
         for (String name : List.of("punch.csv", "seal.json", "photos/ring/R5.jpg")) {
@@ -153,6 +159,28 @@ class OpenSurveyTest {
         assertEquals(List.of(), survey.waiting());
         assertEquals(before + 1, onDisk(demo).size());
         assertEquals(onDisk(demo), survey.log());
+    }
+
+    @Test
+    void workInAFolderThatIsGoneIsRefusedAndNothingIsForgotten() throws IOException {
+        List<Reading> held = survey.readings();
+        Files.move(demo, folder.resolve("pulled"));
+        List<Outcome<Integer>> told = new ArrayList<>();
+        survey.onDisk(log -> 1, told::add);
+        assertEquals("folder.gone", told.get(0).problems().get(0).key());
+        assertEquals(held, survey.readings());
+    }
+
+    @Test
+    void ofALogThatIsDamagedMeanwhileAllThatWasReadBeforeIsHeld() throws IOException {
+        List<Reading> held = survey.readings();
+        List<Outcome<Integer>> told = new ArrayList<>();
+        survey.onDisk(log -> {
+            Files.writeString(demo.resolve("readings.csv"), "nothing of a log\n");
+            return 1;
+        }, told::add);
+        assertTrue(told.get(0).refused());
+        assertEquals(held, survey.readings());
     }
 
     private String rowOf(Reading reading) throws IOException {
