@@ -1,5 +1,6 @@
 package covewalk.app.surveys;
 
+import covewalk.app.desk.FolderText;
 import covewalk.app.desk.Place;
 import covewalk.app.text.Texts;
 import java.nio.file.Files;

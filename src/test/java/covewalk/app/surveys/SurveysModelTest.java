@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import covewalk.app.Screens;
 import covewalk.app.desk.Desk;
 import covewalk.app.desk.Desks;
+import covewalk.app.desk.FolderText;
 import covewalk.app.desk.Place;
 import covewalk.app.desk.Settings;
 import covewalk.app.desk.Theme;
