@@ -22,6 +22,7 @@ public final class Desk {
     private final Sitting sitting;
     private final ReadOnlyObjectWrapper<Memory> memory = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<OpenSurvey> survey = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<List<Problem>> refused = new ReadOnlyObjectWrapper<>();
     private final ObjectProperty<Place> place = new SimpleObjectProperty<>();
     private final ObjectProperty<Spot> spot = new SimpleObjectProperty<>();
 
@@ -33,6 +34,7 @@ public final class Desk {
         this.sitting = sitting;
         memory.bind(sitting.memory);
         survey.bind(sitting.survey);
+        refused.bind(sitting.refused);
         place.bindBidirectional(sitting.place);
         spot.bindBidirectional(sitting.spot);
     }
@@ -47,6 +49,7 @@ public final class Desk {
         place.unbindBidirectional(sitting.place);
         spot.unbindBidirectional(sitting.spot);
         memory.unbind();
+        refused.unbind();
         survey.unbind();
         survey.set(null);
     }
@@ -58,6 +61,15 @@ public final class Desk {
 
     public OpenSurvey survey() {
         return survey.get();
+    }
+
+    /** What is wrong with a folder that was to be opened by nobody's hand here, such as one named on the command line. */
+    public ReadOnlyObjectProperty<List<Problem>> refusedProperty() {
+        return refused.getReadOnlyProperty();
+    }
+
+    public void refuse(List<Problem> why) {
+        sitting.refused.set(List.copyOf(why));
     }
 
     public ObjectProperty<Place> placeProperty() {
@@ -120,7 +132,7 @@ public final class Desk {
 
     /**
      * @param refused what is wrong with the folder, where it cannot be opened; the survey before stays open then.
-     *     Nothing is told while another is being opened, and nothing done: the first click counts
+     *     So it does while something of it is not on disk. Nothing is told while another is being opened, and nothing done: the first click counts
      */
     public void open(Path folder, Consumer<List<Problem>> refused) {
         sitting.open(folder, refused);

@@ -121,6 +121,11 @@ public final class OpenSurvey {
         return !waiting.isEmpty() || onDisk != survey();
     }
 
+    /** Why another survey must not take the place of this one; empty where nothing would be lost by it. */
+    public List<Problem> wouldBeLost() {
+        return hasUnwritten() ? List.of(Problem.refusal("folder.unwritten")) : List.of();
+    }
+
     /** An id that no reading has: the next number. */
     public String nextId() {
         return disk.numbers().next();
@@ -128,7 +133,13 @@ public final class OpenSurvey {
 
     /** Puts a reading on disk; {@link #lastKeptProperty()} tells when it is there, {@link #troubleProperty()} why not. */
     public void keep(Reading reading) {
-        waiting.add(reading);
+        keep(List.of(reading));
+    }
+
+    /** Several at once, in this order: one that corrects another stays a correction of it. */
+    public void keep(List<Reading> readings) {
+        readings.forEach(reading -> disk.numbers().passOver(reading.id()));
+        waiting.addAll(readings);
         judging.ask();
         write();
     }

@@ -59,6 +59,16 @@ class SurveysModelTest {
     }
 
     @Test
+    void whyTheSurveyNamedAtTheStartCannotBeOpenedIsSaidHere() throws IOException {
+        Path demo = Screens.demo(home);
+        Files.writeString(demo.resolve("survey.json"), "{");
+        desk.open(demo, desk::refuse);
+        assertTrue(model.open().troubleProperty().get().startsWith("survey.json"), model.open().troubleProperty().get());
+        SurveysModel anew = new SurveysModel(desk, home);
+        assertEquals(model.open().troubleProperty().get(), anew.open().troubleProperty().get(), "the place may be made later");
+    }
+
+    @Test
     void aFolderThatSomebodyTypedIsKept() {
         model.fresh().folderProperty().set(home.resolve("own").toString());
         model.fresh().siteProperty().set("Weir House");
