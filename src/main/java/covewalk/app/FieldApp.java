@@ -7,10 +7,12 @@ import covewalk.app.desk.Place;
 import covewalk.app.open.Opener;
 import covewalk.app.open.Workers;
 import covewalk.app.parts.Fonts;
+import covewalk.survey.Problem;
 import covewalk.survey.file.Holder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -33,6 +35,8 @@ public final class FieldApp extends Application {
     private final MemoryFile memory =
             MemoryFile.of(System.getenv(), System.getProperty("os.name"), Path.of(System.getProperty("user.home")));
 
+    private Desk desk;
+
     /** One task after the other. What is asked for once the window has closed is dropped: nobody sees or types any more. */
     private static ExecutorService oneThread(ThreadFactory threads) {
         return new ThreadPoolExecutor(1, 1, 0, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), threads,
@@ -52,7 +56,7 @@ public final class FieldApp extends Application {
         Clock clock = Clock.systemDefaultZone();
         Workers workers = new Workers(disk, sums, Platform::runLater);
         Memory remembered = memory.read();
-        Desk desk = new Desk(new Opener(workers, () -> Holder.here("covewalk", clock)), workers, clock, remembered);
+        desk = new Desk(new Opener(workers, () -> Holder.here("covewalk", clock)), workers, clock, remembered);
         desk.memoryProperty().addListener((property, before, now) -> disk.execute(() -> memory.write(now)));
         desk.showFilesWith(file -> getHostServices().showDocument(file.toUri().toString()));
         Shell shell = new Shell(desk);
@@ -68,24 +72,33 @@ public final class FieldApp extends Application {
             }
         });
         stage.show();
-        beginWith(desk, remembered);
+        beginWith(remembered);
     }
 
     /** With the survey that was asked for, else where the person was when it was last closed, or torn off. */
-    private void beginWith(Desk desk, Memory remembered) {
+    private void beginWith(Memory remembered) {
         Optional<Path> asked = getParameters().getUnnamed().stream().findFirst().map(Path::of).map(Path::toAbsolutePath);
         Optional<Path> last = remembered.recent().stream().findFirst().filter(folder -> remembered.place() != Place.SURVEYS)
                 .filter(Files::isDirectory);
         Place place = asked.isPresent() ? Place.FAULTS : remembered.place();
-        asked.or(() -> last).ifPresent(folder -> desk.open(folder, refused -> desk.go(Place.SURVEYS)));
+        asked.or(() -> last).ifPresent(folder -> desk.open(folder, this::sayWhy));
         if (asked.or(() -> last).isPresent()) {
             desk.go(place);
         }
     }
 
+    /** Where another one can be chosen. */
+    private void sayWhy(List<Problem> refused) {
+        desk.go(Place.SURVEYS);
+        desk.refuse(refused);
+    }
+
     @Override
     public void stop() throws InterruptedException {
         sums.shutdownNow();
+        if (desk != null) {
+            desk.close(); // gives the folder back: who looks at it later must not read that somebody writes in it
+        }
         disk.shutdown();
         disk.awaitTermination(10, TimeUnit.SECONDS);
     }

@@ -1,16 +1,18 @@
 package covewalk.app;
 
 import covewalk.app.desk.Desk;
+import covewalk.app.desk.FolderText;
 import covewalk.app.open.OpenSurvey;
 import covewalk.app.text.Texts;
 import covewalk.survey.Problem;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import javafx.application.Platform;
 import javafx.beans.InvalidationListener;
 import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -26,6 +28,8 @@ final class TroubleBar extends VBox {
     private final Label answer = new Label();
     private final TextField otherPlace = new TextField();
     private final Button close = new Button();
+    /** Whether somebody wanted to close the window while something was not on disk. */
+    private boolean asked;
     private final InvalidationListener follow = observable -> follow();
 
     TroubleBar(Desk desk, Texts texts) {
@@ -36,6 +40,7 @@ final class TroubleBar extends VBox {
         setId("trouble");
         says.setId("trouble-says");
         says.setWrapText(true);
+        answer.setId("trouble-answer");
         answer.setWrapText(true);
         says.setAccessibleRole(AccessibleRole.TEXT);
         Button again = new Button(texts.get("trouble.again"));
@@ -71,20 +76,30 @@ final class TroubleBar extends VBox {
 
     /** Beside the user's own files, under the same name: a stick that was pulled is no place. */
     private static Path suggested(OpenSurvey survey) {
-        return Path.of(System.getProperty("user.home"), "covewalk", survey.folder().getFileName() + "-kept");
+        return home().resolve("covewalk").resolve(survey.folder().getFileName() + "-kept");
     }
 
     private void follow() {
         OpenSurvey survey = desk.survey();
         boolean trouble = survey != null && !survey.troubleProperty().get().isEmpty();
-        setVisible(trouble);
-        setManaged(trouble);
-        close.setVisible(false);
-        close.setManaged(false);
+        asked &= survey != null && survey.hasUnwritten();
+        show(this, trouble || asked);
+        show(close, asked);
         answer.setText("");
-        if (trouble) {
-            says.setText(inWords(survey.troubleProperty().get()) + " " + texts.count("trouble.held", survey.waiting().size()));
+        if (trouble || asked) {
+            says.setText((inWords(survey.troubleProperty().get()) + " " + held(survey)).strip());
         }
+    }
+
+    private static void show(Node node, boolean visible) {
+        node.setVisible(visible);
+        node.setManaged(visible);
+    }
+
+    /** A description is no reading, and is held as well. */
+    private String held(OpenSurvey survey) {
+        return survey.waiting().isEmpty() && survey.hasUnwritten() ? texts.get("trouble.described")
+                : texts.count("trouble.held", survey.waiting().size());
     }
 
     private String inWords(List<Problem> problems) {
@@ -94,23 +109,25 @@ final class TroubleBar extends VBox {
     }
 
     private void keepElsewhere() {
-        try {
-            desk.keepElsewhere(Path.of(otherPlace.getText().strip()).toAbsolutePath(), refused -> answer.setText(inWords(refused)));
-        } catch (InvalidPathException noPath) {
-            answer.setText(texts.get("trouble.no-path", otherPlace.getText()));
+        Optional<Path> there = FolderText.path(otherPlace.getText(), home());
+        if (there.isEmpty()) {
+            answer.setText(otherPlace.getText().isBlank() ? texts.get("trouble.no-place") : texts.get("trouble.no-path", otherPlace.getText()));
+        } else {
+            desk.keepElsewhere(there.get(), refused -> answer.setText(inWords(refused)));
         }
     }
 
+    private static Path home() {
+        return Path.of(System.getProperty("user.home"));
+    }
+
+    /** Whether nothing would be lost; else it is tried once more, and how to lose it all the same stays in sight. */
     boolean mayClose() {
         if (desk.survey() == null || !desk.survey().hasUnwritten()) {
             return true;
         }
+        asked = true;
         follow();
-        setVisible(true);
-        setManaged(true);
-        says.setText(says.getText().isEmpty() ? texts.count("trouble.held", desk.survey().waiting().size()) : says.getText());
-        close.setVisible(true);
-        close.setManaged(true);
         desk.survey().tryAgain();
         return false;
     }

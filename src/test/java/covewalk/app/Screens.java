@@ -89,6 +89,14 @@ public final class Screens extends FxRobot implements AutoCloseable {
         return desk;
     }
 
+    /** Asks to close the window, as its frame does. */
+    boolean mayClose() {
+        boolean[] may = new boolean[1];
+        interact(() -> may[0] = shell.mayClose());
+        rest();
+        return may[0];
+    }
+
     /** Opens a survey and waits until it is judged. */
     public Screens survey(Path folder) {
         interact(() -> desk.open(folder, refused -> {

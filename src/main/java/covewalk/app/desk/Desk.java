@@ -12,8 +12,6 @@ import java.time.Clock;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
-import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
@@ -24,7 +22,7 @@ public final class Desk {
     private final Sitting sitting;
     private final ReadOnlyObjectWrapper<Memory> memory = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<OpenSurvey> survey = new ReadOnlyObjectWrapper<>();
-    private final ReadOnlyBooleanWrapper opening = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyObjectWrapper<List<Problem>> refused = new ReadOnlyObjectWrapper<>();
     private final ObjectProperty<Place> place = new SimpleObjectProperty<>();
     private final ObjectProperty<Spot> spot = new SimpleObjectProperty<>();
 
@@ -36,7 +34,7 @@ public final class Desk {
         this.sitting = sitting;
         memory.bind(sitting.memory);
         survey.bind(sitting.survey);
-        opening.bind(sitting.opening);
+        refused.bind(sitting.refused);
         place.bindBidirectional(sitting.place);
         spot.bindBidirectional(sitting.spot);
     }
@@ -51,7 +49,7 @@ public final class Desk {
         place.unbindBidirectional(sitting.place);
         spot.unbindBidirectional(sitting.spot);
         memory.unbind();
-        opening.unbind();
+        refused.unbind();
         survey.unbind();
         survey.set(null);
     }
@@ -65,9 +63,13 @@ public final class Desk {
         return survey.get();
     }
 
-    /** Whether a survey is being opened. */
-    public ReadOnlyBooleanProperty openingProperty() {
-        return opening.getReadOnlyProperty();
+    /** What is wrong with a folder that was to be opened by nobody's hand here, such as one named on the command line. */
+    public ReadOnlyObjectProperty<List<Problem>> refusedProperty() {
+        return refused.getReadOnlyProperty();
+    }
+
+    public void refuse(List<Problem> why) {
+        sitting.refused.set(List.copyOf(why));
     }
 
     public ObjectProperty<Place> placeProperty() {
@@ -128,7 +130,10 @@ public final class Desk {
         return sitting.clock;
     }
 
-    /** @param refused what is wrong with the folder, where it cannot be opened; the survey before stays open then */
+    /**
+     * @param refused what is wrong with the folder, where it cannot be opened; the survey before stays open then.
+     *     So it does while something of it is not on disk. Nothing is told while another is being opened, and nothing done: the first click counts
+     */
     public void open(Path folder, Consumer<List<Problem>> refused) {
         sitting.open(folder, refused);
     }

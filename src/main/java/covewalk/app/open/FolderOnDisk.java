@@ -7,14 +7,17 @@ import covewalk.survey.file.DiskWords;
 import covewalk.survey.file.Holder;
 import covewalk.survey.file.NotKept;
 import covewalk.survey.file.Outcome;
+import covewalk.survey.file.ReadSurvey;
 import covewalk.survey.file.ReadingLog;
+import covewalk.survey.file.ReadingNumbers;
 import covewalk.survey.file.SurveyFolder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -27,13 +30,23 @@ final class FolderOnDisk {
     private final Path folder;
     private final Holder holder;
     private final String firstSetUp;
+    private final ReadingNumbers numbers = new ReadingNumbers();
+    /** Ids given anew in an append that was not known to succeed; the next one must not give others. */
+    private final Map<String, String> renumbered = new HashMap<>();
     private ReadingLog log;
     private boolean stopped;
+    /** Whether the log may hold what nobody here knows: of other hands, or of a write that only seemed to fail. */
+    private boolean unread;
 
     FolderOnDisk(Path folder, Holder holder, String firstSetUp) {
         this.folder = folder;
         this.holder = holder;
         this.firstSetUp = firstSetUp;
+    }
+
+    /** Numbers for readings: those on the screen and those of an import come from here. */
+    ReadingNumbers numbers() {
+        return numbers;
     }
 
     /**
@@ -53,6 +66,8 @@ final class FolderOnDisk {
                 throw new NotWritten(opened.problems());
             }
             log = opened.value().orElseThrow();
+            log.share(numbers);
+            unread = true;
             stopped = false;
             return opened.problems();
         } catch (IOException failed) {
@@ -63,33 +78,45 @@ final class FolderOnDisk {
     /** A folder that is not there keeps its lock: only when it is back can the lock be given back. */
     private void requireFolder() throws NotWritten {
         if (!Files.isDirectory(folder)) {
+            stopped = true;
             throw new NotWritten(List.of(Problem.refusal("folder.gone")));
         }
     }
 
+    /** Reads what is there; under the lock from then on all of it is known. */
+    ReadSurvey read() throws IOException {
+        ReadSurvey read = SurveyFolder.at(folder).read();
+        unread &= read.refused();
+        return read;
+    }
+
     /**
      * Adds readings, those left out that are on disk already: a write may have come through although it seemed to fail.
-     *
-     * @return all of them with their lines in the log
+     * What has an id that another reading has gets the next one.
      */
-    List<Reading> append(List<Reading> readings) throws NotWritten {
-        return append(readings, log == null || stopped);
-    }
-
-    /** The same for a log that was brought here by other hands. */
-    List<Reading> appendMissing(List<Reading> readings) throws NotWritten {
-        return append(readings, true);
-    }
-
-    private List<Reading> append(List<Reading> readings, boolean again) throws NotWritten {
+    Kept append(List<Reading> readings) throws NotWritten {
         open();
         try {
-            Map<String, Reading> there = again ? onDisk() : Map.of();
-            List<Reading> missing = readings.stream().filter(reading -> !there.containsKey(reading.id())).toList();
-            List<Reading> kept = new ArrayList<>(readings.stream().map(Reading::id).filter(there::containsKey).map(there::get).toList());
-            kept.addAll(log.append(missing));
+            boolean compare = unread || readings.stream().anyMatch(reading -> log.holds(reading.id()));
+            Optional<List<Reading>> before = compare ? Optional.of(readings()) : Optional.empty();
+            Numbering numbering = new Numbering(log, byId(before.orElse(List.of())), renumbered);
+            List<Reading> settled = numbering.settle(readings);
+            Map<String, Reading> added = byId(log.append(numbering.missing()));
             requireFolder(); // on some systems a file can be written to after its stick was pulled
-            return kept;
+            renumbered.clear();
+            unread = false;
+            return new Kept(before, settled.stream().map(reading -> added.getOrDefault(reading.id(), reading)).toList());
+        } catch (NotKept notKept) {
+            stopped = true;
+            throw new NotWritten(List.of(notKept.problem()));
+        }
+    }
+
+    <T> T work(DiskWork<T> work) throws NotWritten {
+        requireFolder();
+        open();
+        try {
+            return work.with(log);
         } catch (NotKept notKept) {
             stopped = true;
             throw new NotWritten(List.of(notKept.problem()));
@@ -98,25 +125,26 @@ final class FolderOnDisk {
         }
     }
 
-    <T> T work(DiskWork<T> work) throws NotWritten {
-        open();
-        try {
-            return work.with(log);
-        } catch (IOException failed) {
-            throw failed(failed);
-        }
-    }
-
+    /** The whole log; where a part of it cannot be taken, none of it: what is held here must not shrink to the rest. */
     List<Reading> readings() throws NotWritten {
         try {
-            return SurveyFolder.at(folder).read().log();
+            ReadSurvey read = read();
+            if (read.refused()) {
+                throw new NotWritten(read.problems().stream().filter(Problem::refused).toList());
+            }
+            return read.log();
         } catch (IOException failed) {
             throw failed(failed);
         }
     }
 
-    private Map<String, Reading> onDisk() throws IOException {
-        return SurveyFolder.at(folder).read().log().stream().collect(Collectors.toMap(Reading::id, Function.identity(), (a, b) -> a));
+    private static Map<String, Reading> byId(List<Reading> readings) {
+        return readings.stream().collect(Collectors.toMap(Reading::id, Function.identity(), (a, b) -> a));
+    }
+
+    /** What is there is in doubt: it is opened anew before anything more is written. */
+    void doubt() {
+        stopped = true;
     }
 
     void save(Survey survey) throws NotWritten {
@@ -136,7 +164,16 @@ final class FolderOnDisk {
         return new NotWritten(List.of(Problem.refusal("folder.failed", DiskWords.reason(failed))));
     }
 
-    void close() throws IOException {
+    /** Closes the log and gives the lock back, as far as that can be done. */
+    void giveBack() {
+        try {
+            close();
+        } catch (IOException gone) {
+            // the folder went away, and its lock with it
+        }
+    }
+
+    private void close() throws IOException {
         if (log != null) {
             ReadingLog last = log;
             log = null;

@@ -61,7 +61,7 @@ final class Judging {
     private Judgement judge(Input now) {
         try {
             return new Judge().judge(now.survey(), now.log(), now.correctDrift());
-        } catch (RuntimeException fault) { // a fault of ours must not take the walk with it: what was judged before stays
+        } catch (RuntimeException | Error fault) { // of ours, or no memory left: it must not take the walk with it
             LOG.log(Level.WARNING, "could not judge", fault);
             return null;
         }

@@ -6,7 +6,6 @@ import covewalk.survey.Soundness;
 import covewalk.survey.Survey;
 import covewalk.survey.file.Outcome;
 import covewalk.verdict.Judgement;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,7 +31,6 @@ public final class OpenSurvey {
     private final Path folder;
     private final Workers workers;
     private final FolderOnDisk disk;
-    private final ReadingIds ids = new ReadingIds();
     private final ReadOnlyObjectWrapper<Survey> survey;
     private final ObservableList<Reading> log = FXCollections.observableArrayList();
     private final ObservableList<Reading> waiting = FXCollections.observableArrayList();
@@ -54,7 +52,7 @@ public final class OpenSurvey {
         this.onDisk = survey;
         this.survey = new ReadOnlyObjectWrapper<>(survey);
         this.log.setAll(log);
-        ids.take(log);
+        log.forEach(reading -> disk.numbers().passOver(reading.id()));
         judging = new Judging(workers, () -> new Judging.Input(survey(), readings(), correctDrift.get()));
         correctDrift.addListener((property, before, now) -> judging.ask());
     }
@@ -123,14 +121,25 @@ public final class OpenSurvey {
         return !waiting.isEmpty() || onDisk != survey();
     }
 
+    /** Why another survey must not take the place of this one; empty where nothing would be lost by it. */
+    public List<Problem> wouldBeLost() {
+        return hasUnwritten() ? List.of(Problem.refusal("folder.unwritten")) : List.of();
+    }
+
     /** An id that no reading has: the next number. */
     public String nextId() {
-        return ids.next();
+        return disk.numbers().next();
     }
 
     /** Puts a reading on disk; {@link #lastKeptProperty()} tells when it is there, {@link #troubleProperty()} why not. */
     public void keep(Reading reading) {
-        waiting.add(reading);
+        keep(List.of(reading));
+    }
+
+    /** Several at once, in this order: one that corrects another stays a correction of it. */
+    public void keep(List<Reading> readings) {
+        readings.forEach(reading -> disk.numbers().passOver(reading.id()));
+        waiting.addAll(readings);
         judging.ask();
         write();
     }
@@ -164,24 +173,30 @@ public final class OpenSurvey {
      * @param told what came of it, or why it could not be done
      */
     public <T> void onDisk(DiskWork<T> work, Consumer<Outcome<T>> told) {
-        workers.disk().execute(() -> {
-            try {
-                Outcome<T> done = new Outcome<>(Optional.of(disk.work(work)), List.of());
-                List<Reading> now = disk.readings();
-                workers.screen().execute(() -> {
-                    reread(now);
-                    told.accept(done);
-                });
-            } catch (NotWritten notWritten) {
-                workers.screen().execute(() -> told.accept(new Outcome<>(Optional.empty(), notWritten.problems())));
-            }
-        });
+        workers.disk().execute(() -> workers.screen().execute(done(work, told)));
+    }
+
+    /** @return what is to be told of it */
+    private <T> Runnable done(DiskWork<T> work, Consumer<Outcome<T>> told) {
+        try {
+            Outcome<T> done = new Outcome<>(Optional.of(disk.work(work)), List.of());
+            List<Reading> now = disk.readings();
+            return () -> {
+                reread(now);
+                told.accept(done);
+            };
+        } catch (NotWritten notWritten) {
+            return () -> told.accept(new Outcome<>(Optional.empty(), notWritten.problems()));
+        } catch (RuntimeException | Error fault) { // whoever asked waits for an answer
+            disk.doubt();
+            List<Problem> why = NotWritten.byFault(fault).problems();
+            return () -> told.accept(new Outcome<>(Optional.empty(), why));
+        }
     }
 
     private void reread(List<Reading> now) {
         if (!now.equals(log)) {
             log.setAll(now);
-            ids.take(now);
             judging.ask();
         }
     }
@@ -207,25 +222,34 @@ public final class OpenSurvey {
         List<Reading> readings = List.copyOf(waiting);
         Survey described = survey();
         boolean save = described != onDisk;
-        workers.disk().execute(() -> {
-            try {
-                List<Problem> opened = disk.open();
-                if (save) { // first: a reading may lie in a cove that is new
-                    disk.save(described);
-                }
-                List<Reading> kept = readings.isEmpty() ? List.of() : disk.append(readings);
-                workers.screen().execute(() -> written(described, kept, opened));
-            } catch (NotWritten notWritten) {
-                workers.screen().execute(() -> notWritten(notWritten.problems()));
-            }
-        });
+        workers.disk().execute(() -> workers.screen().execute(put(readings, described, save)));
     }
 
-    private void written(Survey described, List<Reading> kept, List<Problem> opened) {
+    /** @return what is to be told of it */
+    private Runnable put(List<Reading> readings, Survey described, boolean save) {
+        try {
+            List<Problem> opened = disk.open();
+            if (save) { // first: a reading may lie in a cove that is new
+                disk.save(described);
+            }
+            Kept kept = readings.isEmpty() ? new Kept(Optional.empty(), List.of()) : disk.append(readings);
+            return () -> written(described, kept, opened);
+        } catch (NotWritten notWritten) {
+            return () -> notWritten(notWritten.problems());
+        } catch (RuntimeException | Error fault) { // else all that is typed from now on would wait and nobody be told
+            disk.doubt();
+            List<Problem> why = NotWritten.byFault(fault).problems();
+            return () -> notWritten(why);
+        }
+    }
+
+    private void written(Survey described, Kept written, List<Problem> opened) {
         writing = false;
         onDisk = described;
         toKnow.addAll(opened);
-        log.addAll(kept);
+        List<Reading> kept = written.readings();
+        show(written);
+        follow(kept);
         waiting.remove(0, kept.size());
         if (!trouble.get().isEmpty()) {
             trouble.set(List.of());
@@ -234,6 +258,27 @@ public final class OpenSurvey {
             lastKept.set(kept.get(kept.size() - 1));
         }
         write();
+    }
+
+    /** What waits still names a reading that it corrects as that was called until now. */
+    private void follow(List<Reading> kept) {
+        for (int i = 0; i < kept.size(); i++) {
+            String asked = waiting.get(i).id();
+            String given = kept.get(i).id();
+            if (!asked.equals(given)) {
+                waiting.replaceAll(later -> later.replaces().equals(asked) ? Numbering.of(later, later.id(), given) : later);
+                judging.ask();
+            }
+        }
+    }
+
+    private void show(Kept written) {
+        if (written.before().isEmpty()) {
+            log.addAll(written.readings());
+        } else {
+            log.setAll(written.after(log));
+            judging.ask();
+        }
     }
 
     private void notWritten(List<Problem> why) {
@@ -245,11 +290,7 @@ public final class OpenSurvey {
     public CompletableFuture<Void> close() {
         CompletableFuture<Void> closed = new CompletableFuture<>();
         workers.disk().execute(() -> {
-            try {
-                disk.close();
-            } catch (IOException gone) {
-                // the folder went away, and its lock with it
-            }
+            disk.giveBack();
             closed.complete(null);
         });
         return closed;

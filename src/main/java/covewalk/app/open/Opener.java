@@ -37,17 +37,9 @@ public final class Opener {
      * @param told what was opened, or all that is wrong with the folder
      */
     public void open(Path folder, Consumer<Outcome<OpenSurvey>> told) {
-        workers.disk().execute(() -> {
-            try {
-                ReadSurvey read = SurveyFolder.at(folder).read();
-                if (read.refused()) {
-                    tell(told, refused(read.problems().stream().filter(Problem::refused).toList()));
-                } else {
-                    tell(told, lockAndOpen(folder, read));
-                }
-            } catch (IOException failed) {
-                tell(told, refused(List.of(Problem.refusal("folder.failed", DiskWords.reason(failed)))));
-            }
+        attempt(told, () -> {
+            ReadSurvey read = SurveyFolder.at(folder).read();
+            return read.refused() ? refused(read) : lockAndOpen(folder, read);
         });
     }
 
@@ -85,36 +77,53 @@ public final class Opener {
         });
     }
 
-    /** What is done in a folder that holds no survey yet. */
+    /** What is done in a folder. */
     @FunctionalInterface
-    private interface Beginning {
-        Supplier<Outcome<OpenSurvey>> begun() throws IOException, NotWritten;
+    private interface Attempt {
+        Supplier<Outcome<OpenSurvey>> outcome() throws IOException, NotWritten;
     }
 
-    private void inNewFolder(Path folder, Consumer<Outcome<OpenSurvey>> told, Beginning beginning) {
-        workers.disk().execute(() -> {
-            try {
-                Files.createDirectories(folder);
-                tell(told, SurveyFolder.isOccupied(folder) ? refused(List.of(Problem.refusal("folder.occupied", folder.getFileName())))
-                        : beginning.begun());
-            } catch (NotWritten notWritten) {
-                tell(told, refused(notWritten.problems()));
-            } catch (IOException failed) {
-                tell(told, refused(List.of(Problem.refusal("folder.failed", DiskWords.reason(failed)))));
-            }
+    private void inNewFolder(Path folder, Consumer<Outcome<OpenSurvey>> told, Attempt beginning) {
+        attempt(told, () -> {
+            Files.createDirectories(folder);
+            return SurveyFolder.isOccupied(folder) ? refused(List.of(Problem.refusal("folder.occupied", folder.getFileName())))
+                    : beginning.outcome();
         });
     }
 
+    /** Whatever comes of it, it is told: who asked waits for it and asks for nothing else meanwhile. */
+    private void attempt(Consumer<Outcome<OpenSurvey>> told, Attempt attempt) {
+        workers.disk().execute(() -> {
+            Supplier<Outcome<OpenSurvey>> outcome = outcome(attempt);
+            workers.screen().execute(() -> told.accept(outcome.get()));
+        });
+    }
+
+    private static Supplier<Outcome<OpenSurvey>> outcome(Attempt attempt) {
+        try {
+            return attempt.outcome();
+        } catch (NotWritten notWritten) {
+            return refused(notWritten.problems());
+        } catch (IOException failed) {
+            return refused(List.of(Problem.refusal("folder.failed", DiskWords.reason(failed))));
+        } catch (RuntimeException | Error fault) {
+            return refused(NotWritten.byFault(fault).problems());
+        }
+    }
+
     private Supplier<Outcome<OpenSurvey>> begin(Path folder, Survey survey, List<Reading> readings, List<Problem> toKnow)
-            throws IOException, NotWritten {
+            throws NotWritten {
         FolderOnDisk disk = new FolderOnDisk(folder, holder.get(), survey.firstSetUp().id());
+        boolean begun = false;
         try {
             disk.save(survey);
-            List<Reading> kept = readings.isEmpty() ? List.of() : disk.appendMissing(readings);
-            return open(folder, survey, kept, disk, toKnow, List.of());
-        } catch (NotWritten notWritten) {
-            disk.close();
-            throw notWritten;
+            List<Reading> log = disk.append(readings).after(List.of());
+            begun = true;
+            return open(folder, survey, log, disk, toKnow, List.of());
+        } finally {
+            if (!begun) {
+                disk.giveBack();
+            }
         }
     }
 
@@ -122,17 +131,22 @@ public final class Opener {
     private Supplier<Outcome<OpenSurvey>> lockAndOpen(Path folder, ReadSurvey before) throws IOException {
         Survey survey = before.survey().orElseThrow();
         FolderOnDisk disk = new FolderOnDisk(folder, holder.get(), survey.firstSetUp().id());
+        List<Problem> toKnow;
         try {
-            List<Problem> toKnow = new ArrayList<>(disk.open());
-            ReadSurvey now = SurveyFolder.at(folder).read();
-            if (now.refused()) {
-                disk.close();
-                return refused(now.problems().stream().filter(Problem::refused).toList());
-            }
-            toKnow.addAll(now.warnings());
-            return open(folder, now.survey().orElseThrow(), now.log(), disk, toKnow, List.of());
+            toKnow = new ArrayList<>(disk.open());
         } catch (NotWritten notWritten) {
             return open(folder, survey, before.log(), disk, before.warnings(), notWritten.problems());
+        }
+        boolean opened = false;
+        try {
+            ReadSurvey now = disk.read();
+            opened = !now.refused();
+            toKnow.addAll(now.warnings());
+            return opened ? open(folder, now.survey().orElseThrow(), now.log(), disk, toKnow, List.of()) : refused(now);
+        } finally {
+            if (!opened) {
+                disk.giveBack(); // else this program would find the survey locked by itself
+            }
         }
     }
 
@@ -147,11 +161,11 @@ public final class Opener {
         };
     }
 
-    private static Supplier<Outcome<OpenSurvey>> refused(List<Problem> why) {
-        return () -> new Outcome<>(Optional.empty(), why);
+    private static Supplier<Outcome<OpenSurvey>> refused(ReadSurvey read) {
+        return refused(read.problems().stream().filter(Problem::refused).toList());
     }
 
-    private void tell(Consumer<Outcome<OpenSurvey>> told, Supplier<Outcome<OpenSurvey>> outcome) {
-        workers.screen().execute(() -> told.accept(outcome.get()));
+    private static Supplier<Outcome<OpenSurvey>> refused(List<Problem> why) {
+        return () -> new Outcome<>(Optional.empty(), why);
     }
 }

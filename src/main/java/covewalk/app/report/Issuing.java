@@ -85,6 +85,9 @@ final class Issuing implements DiskWork<Issuing.Ended> {
             }, String.valueOf(choices.folder().getFileName())));
         }
         ReadSurvey read = SurveyFolder.at(survey).read();
+        if (read.refused()) { // it was damaged or went away since it was judged
+            return nothing(read.problems().stream().filter(Problem::refused).map(this::inFull).distinct().collect(Collectors.joining(" ")));
+        }
         if (stopped.getAsBoolean()) {
             return nothing(texts.get("stopped"));
         }

@@ -1,6 +1,7 @@
 package covewalk.app.report;
 
 import covewalk.app.desk.Desk;
+import covewalk.app.desk.FolderText;
 import covewalk.app.desk.Place;
 import covewalk.app.open.OpenSurvey;
 import covewalk.app.text.Texts;
@@ -12,7 +13,6 @@ import covewalk.survey.Problem;
 import covewalk.survey.file.Outcome;
 import covewalk.verdict.Judgement;
 import covewalk.words.Language;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -182,11 +182,7 @@ final class ReportModel {
     }
 
     private Optional<Path> path() {
-        try {
-            return Optional.of(folder.get().strip()).filter(text -> !text.isEmpty()).map(Path::of).map(Path::toAbsolutePath);
-        } catch (InvalidPathException noPath) {
-            return Optional.empty();
-        }
+        return FolderText.path(folder.get(), Path.of(System.getProperty("user.home")));
     }
 
     /** Writes the report, where it can be written. */
@@ -227,7 +223,7 @@ final class ReportModel {
         running.set(false);
         stoppable.set(false);
         if (outcome.refused()) {
-            status.set(outcome.problems().stream().map(this::sentence).collect(Collectors.joining(" ")));
+            status.set(outcome.problems().stream().map(this::inFull).collect(Collectors.joining(" ")));
             return;
         }
         Issuing.Ended ended = outcome.value().orElseThrow();
@@ -235,7 +231,7 @@ final class ReportModel {
         status.set(ended.says());
     }
 
-    private String sentence(Problem problem) {
-        return problem.sentence(texts.locale());
+    private String inFull(Problem problem) {
+        return problem.inFull(texts.locale());
     }
 }

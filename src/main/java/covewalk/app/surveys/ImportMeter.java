@@ -1,6 +1,7 @@
 package covewalk.app.surveys;
 
 import covewalk.app.desk.Desk;
+import covewalk.app.desk.FolderText;
 import covewalk.app.forms.Writing;
 import covewalk.app.open.OpenSurvey;
 import covewalk.app.text.Texts;

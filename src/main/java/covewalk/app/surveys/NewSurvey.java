@@ -1,6 +1,7 @@
 package covewalk.app.surveys;
 
 import covewalk.app.desk.Desk;
+import covewalk.app.desk.FolderText;
 import covewalk.app.desk.Place;
 import covewalk.app.text.Texts;
 import covewalk.colour.StepRule;

@@ -1,9 +1,12 @@
 package covewalk.app.surveys;
 
+import covewalk.app.desk.FolderText;
 import covewalk.app.desk.Place;
 import covewalk.app.text.Texts;
+import covewalk.survey.Problem;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
@@ -46,7 +49,12 @@ final class OpenFolder {
     void open(Path there) {
         boolean description = there.getFileName() != null && there.getFileName().toString().equals("survey.json");
         trouble.set("");
-        opening.open(description ? there.getParent() : there, Place.SITE, refused -> trouble.set(ProblemLines.of(refused, texts)));
+        opening.open(description ? there.getParent() : there, Place.SITE, this::tell);
+    }
+
+    /** @param refused all that is wrong with a folder; empty where nothing is */
+    void tell(List<Problem> refused) {
+        trouble.set(ProblemLines.of(refused, texts));
     }
 
     /** Where a window for choosing a folder begins. */

@@ -17,6 +17,8 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javafx.beans.InvalidationListener;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
@@ -26,6 +28,8 @@ import javafx.collections.ObservableList;
  * background and only while somebody looks at the list: the survey that is open has the right of way.
  */
 final class RecentSurveys {
+
+    private static final Logger LOG = Logger.getLogger("covewalk.app");
 
     private final Desk desk;
     private final Texts texts;
@@ -109,11 +113,27 @@ final class RecentSurveys {
                 List<Problem> why = read.problems().stream().filter(Problem::refused).toList();
                 told(refused(folder, why.get(0).sentence(texts.locale())));
             } else {
-                desk.workers().sums().execute(() -> told(looked(folder, read.survey().orElseThrow(), read.log())));
+                desk.workers().sums().execute(() -> told(judged(folder, read)));
             }
         } catch (IOException failed) {
             told(refused(folder, Problem.refusal("folder.failed", DiskWords.reason(failed)).sentence(texts.locale())));
+        } catch (RuntimeException | Error fault) {
+            told(notLooked(folder, fault));
         }
+    }
+
+    private KnownSurvey judged(Path folder, ReadSurvey read) {
+        try {
+            return looked(folder, read.survey().orElseThrow(), read.log());
+        } catch (RuntimeException | Error fault) {
+            return notLooked(folder, fault);
+        }
+    }
+
+    /** A fault of ours with one survey: the others are looked at all the same, and this one may be opened. */
+    private KnownSurvey notLooked(Path folder, Throwable fault) {
+        LOG.log(Level.WARNING, "could not look at a survey", fault);
+        return new KnownSurvey(folder, String.valueOf(folder.getFileName()), texts.get("recent.not-looked"), true);
     }
 
     private KnownSurvey refused(Path folder, String why) {

@@ -31,6 +31,8 @@ final class SurveysModel {
         recent = new RecentSurveys(desk, texts);
         fresh = new NewSurvey(desk, opening, home, texts);
         open = new OpenFolder(opening, home, texts);
+        desk.refusedProperty().addListener((property, before, now) -> open.tell(now));
+        open.tell(desk.refusedProperty().get());
         meter = new ImportMeter(desk, home, texts);
     }
 

@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -73,16 +74,23 @@ final class DescriptionFile {
     }
 
     /**
-     * Puts the survey in place of what the file says, in one go; fields that nobody here knows stay. Refused where what
-     * is there cannot be read, since it would be lost.
+     * Puts the survey in place of what the file says, in one go; fields that nobody here knows stay. A file that says the same
+     * already stays byte for byte, as it may be sealed. Refused where what is there cannot be read, since it would be lost.
      */
     List<Problem> save(Survey survey) throws IOException {
         Description old = read();
         if (old.root().isEmpty() && Files.exists(file)) {
             return old.problems();
         }
-        DurableFile.replace(file, bytes(SurveyEntry.write(survey, old.root())));
+        byte[] now = bytes(SurveyEntry.write(survey, old.root()));
+        if (!Files.exists(file) || !saysTheSame(old, now)) {
+            DurableFile.replace(file, now);
+        }
         return List.of();
+    }
+
+    private static boolean saysTheSame(Description old, byte[] now) throws IOException {
+        return old.survey().isPresent() && Arrays.equals(bytes(SurveyEntry.write(old.survey().get(), old.root())), now);
     }
 
     /** Two spaces, line feeds, one order: the same survey gives the same bytes on every system. */

@@ -25,8 +25,8 @@ public final class ReadingLog implements AutoCloseable {
     private final String lineEnd;
     private final String firstSetUp;
     private final Set<String> ids = new HashSet<>();
+    private ReadingNumbers numbers = new ReadingNumbers();
     private int lines;
-    private long lastNumber;
 
     private ReadingLog(FolderLock lock, LogContent content, LogEnd end, String firstSetUp) {
         this.lock = lock;
@@ -110,7 +110,23 @@ public final class ReadingLog implements AutoCloseable {
 
     /** An id that no reading has and that was not given out before: the next number. */
     public String nextId() {
-        return Long.toString(++lastNumber);
+        return numbers.next();
+    }
+
+    /** From now on gives out numbers of these, of which others may take some too: nobody gets one twice. */
+    public void share(ReadingNumbers shared) {
+        ids.forEach(shared::passOver);
+        numbers = shared;
+    }
+
+    /** Whether a reading of this log has the id. */
+    public boolean holds(String id) {
+        return ids.contains(id);
+    }
+
+    /** Whether both give the same row: then one of them was read from the row that the other was written to. */
+    public boolean alike(Reading one, Reading other) {
+        return new LogRow(one).under(header).equals(new LogRow(other).under(header));
     }
 
     /** As {@link #append(List)}. */
@@ -157,10 +173,7 @@ public final class ReadingLog implements AutoCloseable {
 
     private void take(String id) {
         ids.add(id);
-        boolean number = !id.isEmpty() && id.length() <= 15 && id.chars().allMatch(c -> c >= '0' && c <= '9');
-        if (number) {
-            lastNumber = Math.max(lastNumber, Long.parseLong(id));
-        }
+        numbers.passOver(id);
     }
 
     /** Closes the log and gives the lock back. */

@@ -4,10 +4,22 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.fail;
 
+import covewalk.app.DemoDesk;
 import covewalk.app.Screens;
+import covewalk.app.open.OpenSurvey;
+import covewalk.app.open.Opener;
+import covewalk.app.open.Workers;
+import covewalk.survey.Reading;
+import covewalk.survey.file.Holder;
+import covewalk.survey.file.SurveyFolder;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,6 +39,54 @@ class DeskTest {
         assertSame(one.survey(), other.survey());
         assertEquals(Place.FAULTS, one.placeProperty().get());
         assertEquals(Place.FAULTS, one.memoryProperty().get().place());
+    }
+
+    @Test
+    void aSecondClickOnASurveyThatIsBeingOpenedFindsNoLockHeld() {
+        Deque<Runnable> later = new ArrayDeque<>();
+        Workers slow = new Workers(later::add, Runnable::run, Runnable::run);
+        Desk desk = new Desk(new Opener(slow, () -> Holder.here("covewalk", Screens.EVENING)), slow, Screens.EVENING, Memory.blank());
+        Path demo = Screens.demo(folder);
+        desk.open(demo, refused -> fail(refused.toString()));
+        desk.open(demo, refused -> fail(refused.toString()));
+        while (!later.isEmpty()) {
+            later.remove().run();
+        }
+        assertEquals(List.of(), desk.survey().troubleProperty().get());
+    }
+
+    @Test
+    void noOtherSurveyIsOpenedOrBegunWhileSomethingWouldBeLost() throws IOException {
+        Desk desk = Desks.withDemo(folder);
+        OpenSurvey before = desk.survey();
+        Path other = Screens.demo(Files.createDirectory(folder.resolve("other")));
+        Files.move(before.folder(), folder.resolve("pulled"));
+        DemoDesk.read(desk, "C1", 4.4, "0.4577", "0.4110");
+        List<String> told = new ArrayList<>();
+        desk.open(other, refused -> told.add(refused.get(0).key()));
+        desk.create(folder.resolve("fresh"), before.survey(), List.of(), refused -> told.add(refused.get(0).key()));
+        assertEquals(List.of("folder.unwritten", "folder.unwritten"), told);
+        assertSame(before, desk.survey());
+        assertEquals(1, desk.survey().waiting().size());
+    }
+
+    @Test
+    void whatIsTypedWhileASurveyIsMovedGoesAlong() throws IOException {
+        Deque<Runnable> later = new ArrayDeque<>();
+        Workers slow = new Workers(later::add, Runnable::run, Runnable::run);
+        Desk desk = new Desk(new Opener(slow, () -> Holder.here("covewalk", Screens.EVENING)), slow, Screens.EVENING, Memory.blank());
+        desk.open(Screens.demo(folder), refused -> fail(refused.toString()));
+        later.remove().run();
+        Files.move(desk.survey().folder(), folder.resolve("pulled"));
+        desk.keepElsewhere(folder.resolve("other"), refused -> fail(refused.toString()));
+        DemoDesk.read(desk, "C1", 4.4, "0.4577", "0.4110");
+        while (!later.isEmpty()) {
+            later.remove().run();
+        }
+        assertEquals(folder.resolve("other"), desk.survey().folder());
+        assertEquals(List.of(), desk.survey().waiting());
+        List<Reading> log = SurveyFolder.at(folder.resolve("other")).read().log();
+        assertEquals(4.4, log.get(log.size() - 1).positionM().value());
     }
 
     @Test

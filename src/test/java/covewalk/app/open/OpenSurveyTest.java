@@ -3,6 +3,7 @@ package covewalk.app.open;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,14 +12,20 @@ import covewalk.survey.Reading;
 import covewalk.survey.Role;
 import covewalk.survey.Typed;
 import covewalk.survey.TypedColour;
+import covewalk.survey.file.FileChange;
 import covewalk.survey.file.Holder;
 import covewalk.survey.file.Outcome;
+import covewalk.survey.file.SealCheck;
 import covewalk.survey.file.SurveyFolder;
+import covewalk.survey.file.Verified;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -104,6 +111,9 @@ class OpenSurveyTest {
         survey.keep(at(survey.nextId(), 2.0));
         OpenSurvey there = keepIn(other);
         assertEquals(List.of(), there.toKnow());
+        assertEquals(List.of(List.of(new FileChange("readings.csv", FileChange.Kind.ROWS_ADDED, 1),
+                new FileChange("photos/ring/R5.jpg", FileChange.Kind.ADDED, 0))),
+                SealCheck.bySeals(other).value().orElseThrow().stream().map(Verified::changes).toList());
         assertEquals(survey.readings().stream().map(Reading::id).toList(), onDisk(other).stream().map(Reading::id).toList());
         assertArrayEquals(log, Arrays.copyOf(Files.readAllBytes(other.resolve("readings.csv")), log.length), "the bytes that are sealed");
         for (String name : List.of("punch.csv", "seal.json", "photos/ring/R5.jpg")) {
@@ -123,12 +133,130 @@ class OpenSurveyTest {
     }
 
     private OpenSurvey keepIn(Path other) {
+        return keepIn(survey, other);
+    }
+
+    private static OpenSurvey keepIn(OpenSurvey survey, Path other) {
         List<OpenSurvey> opened = new ArrayList<>();
         opener().keepElsewhere(survey.folder(), other, survey.survey(), survey.readings(), told -> {
             assertFalse(told.refused(), told.problems().toString());
             opened.add(told.value().orElseThrow());
         });
         return opened.get(0);
+    }
+
+    /** The write was reported as failed, and its row came on disk all the same. */
+    @Test
+    void aReadingThatCameOnDiskAlthoughItSeemedNotToIsKeptOnce() throws IOException {
+        Path pulled = folder.resolve("pulled");
+        Files.move(demo, pulled);
+        Reading reading = at(survey.nextId(), 2.0);
+        survey.keep(reading);
+        int before = onDisk(pulled).size();
+        Files.writeString(pulled.resolve("readings.csv"), rowOf(reading), StandardOpenOption.APPEND);
+        Files.move(pulled, demo);
+        survey.tryAgain();
+        assertEquals(List.of(), survey.waiting());
+        assertEquals(before + 1, onDisk(demo).size());
+        assertEquals(onDisk(demo), survey.log());
+    }
+
+    @Test
+    void workInAFolderThatIsGoneIsRefusedAndNothingIsForgotten() throws IOException {
+        List<Reading> held = survey.readings();
+        Files.move(demo, folder.resolve("pulled"));
+        List<Outcome<Integer>> told = new ArrayList<>();
+        survey.onDisk(log -> 1, told::add);
+        assertEquals("folder.gone", told.get(0).problems().get(0).key());
+        assertEquals(held, survey.readings());
+    }
+
+    @Test
+    void ofALogThatIsDamagedMeanwhileAllThatWasReadBeforeIsHeld() throws IOException {
+        List<Reading> held = survey.readings();
+        List<Outcome<Integer>> told = new ArrayList<>();
+        survey.onDisk(log -> {
+            Files.writeString(demo.resolve("readings.csv"), "nothing of a log\n");
+            return 1;
+        }, told::add);
+        assertTrue(told.get(0).refused());
+        assertEquals(held, survey.readings());
+    }
+
+    private String rowOf(Reading reading) throws IOException {
+        OpenSurvey another = opened(Screens.demo(Files.createDirectory(folder.resolve("another"))));
+        another.keep(reading);
+        List<String> lines = Files.readAllLines(another.folder().resolve("readings.csv"));
+        return lines.get(lines.size() - 1) + "\n";
+    }
+
+    @Test
+    void aReadingTypedWhileAnImportRunsHasANumberOfItsOwn() throws IOException {
+        Deque<Runnable> later = new ArrayDeque<>();
+        List<OpenSurvey> slow = new ArrayList<>();
+        survey.close();
+        new Opener(new Workers(later::add, Runnable::run, Runnable::run), () -> Holder.here("covewalk", Screens.EVENING))
+                .open(demo, told -> slow.add(told.value().orElseThrow()));
+        later.remove().run();
+        int before = onDisk(demo).size();
+        slow.get(0).onDisk(log -> log.append(at(log.nextId(), 3.0)), told -> assertFalse(told.refused()));
+        slow.get(0).keep(at(slow.get(0).nextId(), 2.0));
+        while (!later.isEmpty()) {
+            later.remove().run();
+        }
+        assertEquals(List.of(), slow.get(0).waiting());
+        List<Reading> added = onDisk(demo).subList(before, before + 2);
+        assertEquals(List.of(3.0, 2.0), added.stream().map(reading -> reading.positionM().value()).toList());
+        assertNotEquals(added.get(0).id(), added.get(1).id());
+    }
+
+    @Test
+    void anotherWindowsReadingOfTheSameNumberCostsNoneOfOurs() throws IOException {
+        OpenSurvey second = opened(demo);
+        Reading ours = at(second.nextId(), 1);
+        second.keep(ours);
+        second.keep(correctionOf(ours, second.nextId()));
+        survey.keep(at(ours.id(), 2));
+        survey.close();
+        second.tryAgain();
+        assertEquals(List.of(), second.troubleProperty().get());
+        assertEquals(List.of(), second.waiting());
+        List<Reading> log = onDisk(demo);
+        assertEquals(log, second.log(), "the other's too");
+        Reading theirs = log.get(log.size() - 3);
+        Reading kept = log.get(log.size() - 2);
+        assertEquals(2, theirs.positionM().value());
+        assertEquals(1, kept.positionM().value());
+        assertEquals(kept.id(), log.get(log.size() - 1).replaces());
+        assertNotEquals(theirs.id(), kept.id());
+    }
+
+    private static Reading correctionOf(Reading before, String id) {
+        return new Reading(id, before.cove(), before.positionM(), before.role(), before.setUp(), before.round(), before.colour(), before.lux(),
+                "", before.id(), "", 0);
+    }
+
+    @Test
+    void keptElsewhereItStandsBesideAnotherWindowsReadingOfTheSameNumber() throws IOException {
+        OpenSurvey second = opened(demo);
+        second.keep(at(second.nextId(), 1));
+        survey.keep(at(survey.nextId(), 2));
+        OpenSurvey there = keepIn(second, folder.resolve("other"));
+        List<Reading> log = onDisk(there.folder());
+        assertEquals(log, there.log());
+        assertEquals(List.of(2.0, 1.0), log.subList(log.size() - 2, log.size()).stream().map(reading -> reading.positionM().value()).toList());
+    }
+
+    @Test
+    void aFaultOfOursIsToldAndTheNextReadingIsKept() throws IOException {
+        List<Outcome<Object>> told = new ArrayList<>();
+        survey.onDisk(log -> {
+            throw new IllegalStateException("a fault");
+        }, told::add);
+        assertEquals("folder.fault", told.get(0).problems().get(0).key());
+        survey.keep(at(survey.nextId(), 2));
+        assertEquals(List.of(), survey.waiting());
+        assertEquals(onDisk(demo), survey.log());
     }
 
     @Test

@@ -87,6 +87,25 @@ class ReportModelTest {
     }
 
     @Test
+    void ofAFolderThatIsGoneThereIsNoReportAndTheReadingsStay() throws IOException {
+        int held = desk.survey().readings().size();
+        Files.move(survey(), folder.resolve("pulled"));
+        model.write();
+        assertTrue(model.statusProperty().get().startsWith("The folder of this survey is not there any more"), model.statusProperty().get());
+        assertNull(model.issuedProperty().get());
+        assertEquals(held, desk.survey().readings().size());
+    }
+
+    @Test
+    void ofALogThatIsDamagedMeanwhileThereIsNoReport() throws IOException {
+        Files.writeString(survey().resolve("readings.csv"), "nothing of a log\n");
+        model.write();
+        assertTrue(model.statusProperty().get().startsWith("readings.csv"), model.statusProperty().get());
+        assertNull(model.issuedProperty().get());
+        assertFalse(Files.exists(folder.resolve("reading-rooms-report").resolve("punch-list.html")));
+    }
+
+    @Test
     void saysWhenSomethingHasChangedSince() {
         model.write();
         DemoDesk.read(desk, "C1", 4.4, "0.4577", "0.4110");

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import covewalk.app.Screens;
 import covewalk.app.desk.Desk;
 import covewalk.app.desk.Desks;
+import covewalk.app.desk.FolderText;
 import covewalk.app.desk.Place;
 import covewalk.app.desk.Settings;
 import covewalk.app.desk.Theme;
@@ -55,6 +56,16 @@ class SurveysModelTest {
         assertFalse(survey.setUps().get(0).declared());
         assertEquals(Place.SITE, desk.placeProperty().get());
         assertTrue(Files.exists(folder.resolve("survey.json")));
+    }
+
+    @Test
+    void whyTheSurveyNamedAtTheStartCannotBeOpenedIsSaidHere() throws IOException {
+        Path demo = Screens.demo(home);
+        Files.writeString(demo.resolve("survey.json"), "{");
+        desk.open(demo, desk::refuse);
+        assertTrue(model.open().troubleProperty().get().startsWith("survey.json"), model.open().troubleProperty().get());
+        SurveysModel anew = new SurveysModel(desk, home);
+        assertEquals(model.open().troubleProperty().get(), anew.open().troubleProperty().get(), "the place may be made later");
     }
 
     @Test

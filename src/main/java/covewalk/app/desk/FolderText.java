@@ -1,4 +1,4 @@
-package covewalk.app.surveys;
+package covewalk.app.desk;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -6,13 +6,18 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** A folder or file as people type and paste it: with quotation marks around it, or with ~ for their own folder. */
-final class FolderText {
+public final class FolderText {
 
     private FolderText() {
     }
 
-    /** @return empty where it is no name for one */
-    static Optional<Path> path(String typed, Path home) {
+    /**
+     * What was typed, as a whole path.
+     *
+     * @param home the user's own folder
+     * @return empty where nothing was typed, or no name for a folder
+     */
+    public static Optional<Path> path(String typed, Path home) {
         String text = typed.strip();
         if (text.length() > 1 && (text.startsWith("\"") && text.endsWith("\"") || text.startsWith("'") && text.endsWith("'"))) {
             text = text.substring(1, text.length() - 1).strip();
@@ -29,7 +34,7 @@ final class FolderText {
     }
 
     /** A folder's name made of a site's: what every system takes, in small letters. */
-    static String name(String site) {
+    public static String name(String site) {
         String plain = site.strip().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{Nd}]+", "-").replaceAll("^-|-$", "");
         return plain.length() <= 40 ? plain : plain.substring(0, 40);
     }
