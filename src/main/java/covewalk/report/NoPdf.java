@@ -17,4 +17,10 @@ final class NoPdf {
         }
         return Problem.warning(why instanceof OutOfMemoryError ? "report.no-pdf.memory" : "report.no-pdf.fault");
     }
+
+    /** What lies in its place stays there, mostly an earlier one that another program shows. */
+    static Problem inTheWay(IOException why) {
+        System.getLogger("covewalk").log(System.Logger.Level.DEBUG, "no PDF", why);
+        return Problem.warning("report.no-pdf.in-the-way", DiskWords.reason(why));
+    }
 }

@@ -10,7 +10,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -50,7 +49,7 @@ public final class Report {
 
     /**
      * Writes the files of the report. Each replaces an earlier one as a whole, once all that matter are made; where the
-     * PDF cannot be made the others are written all the same, and an earlier PDF is taken away.
+     * PDF cannot be made the others are written all the same, and an earlier PDF is taken away as far as the system lets us.
      *
      * @param outDir the folder to write to; made where it is missing
      * @param stopped asked before each file is made, and before they replace earlier ones; then none is written
@@ -58,22 +57,27 @@ public final class Report {
     public Written write(Audit audit, Path outDir, BooleanSupplier stopped) throws IOException {
         Files.createDirectories(outDir);
         Page page = page(audit.list(), audit);
-        try (UnfinishedFiles others = new UnfinishedFiles(outDir); UnfinishedFiles pdf = new UnfinishedFiles(outDir)) {
+        try (UnfinishedFiles others = new UnfinishedFiles(outDir)) {
             ForkJoinTask<?> beside = ForkJoinPool.commonPool().submit(() -> others(audit, page, others, stopped));
-            Optional<Problem> noPdf = stopped.getAsBoolean() ? Optional.empty() : pdf(page, pdf); // on this thread, which takes its share of a long one
-            beside.join();
-            if (stopped.getAsBoolean()) {
-                return new Written(List.of(), Optional.empty());
-            }
-            List<Path> written = new ArrayList<>(others.finish());
-            written.addAll(pdf.finish());
-            if (noPdf.isPresent()) {
-                Files.deleteIfExists(outDir.resolve(PDF));
-            }
-            return new Written(written, noPdf);
+            return stopped.getAsBoolean() ? nothing(beside) : withPdf(page, outDir.resolve(PDF), beside, others, stopped);
         } catch (UncheckedIOException unwritten) {
             throw unwritten.getCause();
         }
+    }
+
+    /** The PDF is made on this thread, which takes its share of a long one. */
+    private static Written withPdf(Page page, Path place, ForkJoinTask<?> beside, UnfinishedFiles others, BooleanSupplier stopped)
+            throws IOException {
+        try (UnfinishedPdf pdf = UnfinishedPdf.of(place, out -> new PunchPdf().write(page, out))) {
+            beside.join();
+            return stopped.getAsBoolean() ? nothing(beside) : pdf.finish(others.finish());
+        }
+    }
+
+    /** Not before the others have left their files alone, which are taken away then. */
+    private static Written nothing(ForkJoinTask<?> beside) {
+        beside.join();
+        return new Written(List.of(), Optional.empty());
     }
 
     private void others(Audit audit, Page page, UnfinishedFiles files, BooleanSupplier stopped) {
@@ -107,16 +111,6 @@ public final class Report {
 
     private static void html(Page page, OutputStream out) {
         new PunchHtml().write(page, new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8)));
-    }
-
-    /** Whatever the PDF's library stumbles over, a missing part of Java or too little memory, the other files are worth having. */
-    private static Optional<Problem> pdf(Page page, UnfinishedFiles files) {
-        try {
-            files.add(PDF, out -> new PunchPdf().write(page, out));
-            return Optional.empty();
-        } catch (IOException | RuntimeException | LinkageError | VirtualMachineError noPdf) {
-            return Optional.of(NoPdf.because(noPdf));
-        }
     }
 
     private static byte[] bytes(String text) {

@@ -7,7 +7,6 @@ import covewalk.words.Words;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.WriterOutput;
-import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -15,7 +14,6 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -68,31 +66,10 @@ public final class SideReport {
 
     private Report.Written write(SidePage page, String name, Path outDir) throws IOException {
         Files.createDirectories(outDir);
-        List<Path> written = new ArrayList<>();
-        written.add(replace(outDir.resolve(name + ".html"), out -> out.write(html(page, page.head().css(), "").getBytes(StandardCharsets.UTF_8))));
-        Path pdf = outDir.resolve(name + ".pdf");
-        try {
-            written.add(replace(pdf, out -> pdf(page, out)));
-            return new Report.Written(written, Optional.empty());
-        } catch (IOException | RuntimeException | LinkageError | OutOfMemoryError noPdf) { // the page is worth having alone
-            Files.deleteIfExists(pdf);
-            return new Report.Written(written, Optional.of(NoPdf.because(noPdf)));
-        }
-    }
-
-    private interface Part {
-        void writeTo(OutputStream out) throws IOException;
-    }
-
-    private static Path replace(Path file, Part part) throws IOException {
-        Path half = file.resolveSibling("." + file.getFileName() + ".part");
-        try {
-            try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(half))) {
-                part.writeTo(out);
-            }
-            return Files.move(half, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(half);
+        try (UnfinishedFile html = UnfinishedFile.of(outDir.resolve(name + ".html"),
+                    out -> out.write(html(page, page.head().css(), "").getBytes(StandardCharsets.UTF_8)));
+                UnfinishedPdf pdf = UnfinishedPdf.of(outDir.resolve(name + ".pdf"), out -> pdf(page, out))) {
+            return pdf.finish(List.of(html.finish()));
         }
     }
 
