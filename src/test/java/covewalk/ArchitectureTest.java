@@ -99,7 +99,7 @@ class ArchitectureTest {
     @CsvSource(delimiter = '|', textBlock = """
         picocli..                  | covewalk.cli..                                  | only commands read command lines
         com.fasterxml.jackson..    | covewalk.survey.file.. covewalk.report..         | JSON is read and written where files are
-        com.opencsv..              | covewalk.survey.file.. covewalk.report..         | tables are read and written where files are
+        com.opencsv..              | covewalk.report..                               | tables for spreadsheets are written in one place
         org.apache.commons.math3.. | covewalk.colour.. covewalk.verdict..             | sums are made in two places
         org.apache.commons.numbers.. | covewalk.verdict..                            | the limit test needs a fast error function
         gg.jte..                   | covewalk.report..                               | only the report has pages

@@ -25,9 +25,4 @@ enum Damage {
     String key() {
         return key;
     }
-
-    /** Whether the rows after it can't be told apart any more. */
-    boolean endsTheFile() {
-        return this == OPEN_QUOTE || this == TOO_LONG;
-    }
 }
