@@ -179,10 +179,10 @@ class PunchModelTest {
     }
 
     @Test
-    void whatIsPutRightSinceSaysSoAtItsPlace() throws IOException {
+    void whatWasNotReadAgainSaysSoAtItsPlace() throws IOException {
         visitAgain("reading-rooms", log -> log.lines().limit(1).collect(Collectors.joining("", "", "\n")));
         model.look(at(0, 5));
-        assertTrue(model.beforeProperty().get().startsWith("Item 1: C1 at 5.00 m, joint, R1 | R2: no longer found. Before (2026-10-12): 3.41"),
+        assertTrue(model.beforeProperty().get().startsWith("Item 1: C1 at 5.00 m, joint, R1 | R2: not read this time. Before (2026-10-12): 3.41"),
                 model.beforeProperty().get());
         assertNull(model.itemProperty().get());
     }
