@@ -92,6 +92,14 @@ class LauncherTest {
     }
 
     @Test
+    void takesTheArchiveOfClassesBesideItAndPrintsNothingWhereJavaCannotUseIt() throws Exception {
+        Path archive = Files.writeString(launcher.resolveSibling("covewalk.jsa"), "of another Java");
+        List<String> lines = run(Map.of(), List.of("0")).lines();
+        assertEquals(1, lines.size(), lines.toString());
+        assertTrue(lines.get(0).contains("-XX:SharedArchiveFile=" + archive), lines.toString());
+    }
+
+    @Test
     @DisabledOnOs(value = OS.WINDOWS, disabledReason = "a link to a batch file takes rights that users do not have there")
     void worksThroughALinkFromElsewhere() throws Exception {
         Path link = Files.createSymbolicLink(temp.resolve("cw"), launcher);
