@@ -1,8 +1,8 @@
 package covewalk.cli;
 
-import covewalk.report.LengthUnit;
 import covewalk.report.PageStyle;
 import covewalk.report.Paper;
+import covewalk.words.LengthUnit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;

@@ -26,7 +26,7 @@ public final class HereMark {
         List<Shape> shapes = new ArrayList<>(strip.shapes());
         shapes.add(new Shape.Line(x, 0, x, strip.heightMm() - 1, 0.6, Ink.ACCENT, ""));
         shapes.add(new Shape.Path(List.of(new Point(x - POINTER_MM, 0), new Point(x + POINTER_MM, 0), new Point(x, POINTER_HEIGHT_MM)),
-                true, 0, Ink.ACCENT, words.numbers().metres(atM)));
+                true, 0, Ink.ACCENT, words.lengths().first(atM)));
         return new Picture(strip.widthMm(), strip.heightMm(), strip.says(), shapes);
     }
 }

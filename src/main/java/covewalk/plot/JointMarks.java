@@ -100,7 +100,7 @@ final class JointMarks {
     }
 
     private String says(JudgedJoint joint) {
-        return words.text("strip.joint", words.numbers().metres(joint.positionM()), joint.reels().get(0), joint.reels().get(1),
+        return words.text("strip.joint", words.lengths().first(joint.positionM()), joint.reels().get(0), joint.reels().get(1),
                 words.verdict(joint.verdict()));
     }
 }

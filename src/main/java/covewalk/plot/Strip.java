@@ -49,7 +49,7 @@ public final class Strip {
 
     /** The whole cove as it stands on a page. */
     public static Picture of(CoveJudgement cove, Words words) {
-        return of(cove, words, StripFrame.page(cove.cove()));
+        return of(cove, words, StripFrame.page(cove.cove()).inFeet(words.lengths().feetFirst()));
     }
 
     public static Picture of(CoveJudgement cove, Words words, StripFrame frame) {
@@ -108,7 +108,7 @@ public final class Strip {
 
     private void placement(Placement placement, double x, double width) {
         shapes.add(new Shape.Rectangle(x, rows.reelsY(), width, rows.reelsHeight(), Ink.NONE, Ink.WEAK, words.text("strip.placement",
-                placement.reel(), words.numbers().metres(placement.fromM()), words.numbers().metres(placement.toM()))));
+                placement.reel(), words.lengths().first(placement.fromM()), words.lengths().first(placement.toM()))));
         int fits = (int) (width / 1.8);
         if (fits >= 2) {
             text(x + width / 2, rows.reelsY() + rows.reelsHeight() - 1.5, 3, Anchor.MIDDLE, Shortened.of(placement.reel(), fits),

@@ -82,7 +82,7 @@ final class ClaimBlock {
     }
 
     private String place(CoveJudgement cove, JudgedJoint joint) {
-        return words.text("claim.place", cove.cove().id(), words.numbers().metres(joint.positionM()),
+        return words.text("claim.place", cove.cove().id(), words.lengths().first(joint.positionM()),
                 words.numbers().steps(joint.difference().orElseThrow().steps()));
     }
 }

@@ -96,7 +96,7 @@ record CovePage(int number, String title, List<String> pictures, String diagram,
             Profile.of(cove, plane, words).ifPresent(pictures::add);
             return new CovePage(number, title(cove.cove()), pictures.stream().map(Svg::of).toList(), UvDiagram.of(cove, plane, limits, words).map(Svg::of).orElse(""),
                     claims(cove), cove.joints().stream().map(this::joint).toList(),
-                    cove.stretches().stream().map(stretch -> stretch(stretch, plane)).toList(), new StationTable(numbers).rows(cove),
+                    cove.stretches().stream().map(stretch -> stretch(stretch, plane)).toList(), new StationTable(words).rows(cove),
                     spots(cove), weakens(cove));
         }
 
@@ -142,11 +142,11 @@ record CovePage(int number, String title, List<String> pictures, String diagram,
             ColourTemperature temperature = ColourTemperature.of(middle);
             boolean white = temperature instanceof CctDuv;
             double slope = plane.steps(stretch.line().uPerM(), stretch.line().vPerM());
-            return List.of(words.text("cove.from-to", numbers.fixed(stretch.fromM(), 2), numbers.fixed(stretch.toM(), 2)),
+            return List.of(words.text("cove.from-to", words.lengths().cell(stretch.fromM()), words.lengths().cell(stretch.toM())),
                     Shortened.of(stretch.placement().reel(), LONGEST_REEL), numbers.fixed(middle.u(), 4), numbers.fixed(middle.v(), 4),
                     white ? numbers.fixed(((CctDuv) temperature).cctK(), 0) : NONE,
                     white ? numbers.fixed(((CctDuv) temperature).duv(), 4) : NONE,
-                    stretch.line().drifts() ? numbers.fixed(slope, 2) : NONE,
+                    stretch.line().drifts() ? numbers.fixed(words.lengths().perUnit(slope), 2) : NONE,
                     numbers.fixed(stretch.stations().size(), 0));
         }
 

@@ -63,7 +63,7 @@ public final class Explanation {
         Limits limits = judgement.survey().limits();
         return ExplainedPlace.nearest(cove, limits.neighbourSteps(), positionM).map(place -> {
             lines.clear();
-            say("explain.place", cove.cove().id(), numbers.metres(place.positionM()), numbers.feetInches(place.positionM()),
+            say("explain.place", cove.cove().id(), words.lengths().first(place.positionM()), words.lengths().second(place.positionM()),
                     words.kind(place.kind()), String.join(" | ", place.reels()), words.verdict(place.verdict()));
             place.difference().ifPresentOrElse(difference -> measured(judgement, place, difference),
                     () -> say("explain.not-read"));
@@ -110,7 +110,7 @@ public final class Explanation {
         String temperature = ColourTemperature.of(stretch.line().centre()) instanceof CctDuv white
                 ? words.text("explain.temperature", numbers.fixed(white.cctK(), 0), numbers.fixed(white.duv(), 4)) : "";
         say(stretch.line().drifts() ? "explain.side.drift" : "explain.side.level", stretch.placement().reel(),
-                numbers.metres(stretch.fromM()), numbers.metres(stretch.toM()),
+                words.lengths().first(stretch.fromM()), words.lengths().first(stretch.toM()),
                 numbers.fixed(stretch.stations().size(), 0), numbers.fixed(stretch.readings(), 0),
                 numbers.fixed(stretch.line().centre().u(), 4), numbers.fixed(stretch.line().centre().v(), 4), temperature);
     }

@@ -8,6 +8,7 @@ import covewalk.words.NoteWords;
 import covewalk.words.Shortened;
 import covewalk.words.Words;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -22,6 +23,8 @@ record Page(Words words, PageStyle style, String title, RunningHead head, FrontP
             List<CovePage> coves, List<CovePage> briefCoves, List<String> remarks, List<String> method, ReadingsPage readings, SealPage seal) {
 
     private static final int LONGEST = 300;
+    /** Columns whose headings name the metre, or do not where feet and inches stand in the cells. */
+    private static final Set<String> OF_LENGTHS = Set.of("at", "from-to", "slope");
     private static final int METHOD_SENTENCES = 7;
 
     String language() {
@@ -33,10 +36,17 @@ record Page(Words words, PageStyle style, String title, RunningHead head, FrontP
         return words.text(key);
     }
 
-    static Page of(PunchList list, Audit audit, PageStyle style, Words words) {
+    /** The heading of a column of figures. */
+    String column(String name) {
+        boolean feet = words.lengths().feetFirst() && OF_LENGTHS.contains(name);
+        return words.text((feet ? "cove.column-ft." : "cove.column.") + name);
+    }
+
+    static Page of(PunchList list, Audit audit, PageStyle style, Words language) {
+        Words words = language.lengthsIn(style.lengths());
         Judgement judgement = audit.judgement();
         Survey survey = judgement.survey();
-        PunchWords punch = new PunchWords(words, style.lengths());
+        PunchWords punch = new PunchWords(words);
         WarningWords warnings = new WarningWords(words, audit);
         CovePage.Maker coves = coves(audit, words, punch, warnings);
         List<Integer> all = IntStream.range(0, judgement.coves().size()).boxed().toList();

@@ -1,5 +1,6 @@
 package covewalk.report;
 
+import covewalk.words.LengthUnit;
 import java.util.Objects;
 
 /** How the pages of a report are laid out. */

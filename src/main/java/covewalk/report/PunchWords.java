@@ -7,6 +7,7 @@ import covewalk.verdict.Fault;
 import covewalk.verdict.FaultKind;
 import covewalk.verdict.Settle;
 import covewalk.verdict.limit.Verdict;
+import covewalk.words.Lengths;
 import covewalk.words.Numbers;
 import covewalk.words.Shortened;
 import covewalk.words.Words;
@@ -23,15 +24,10 @@ public final class PunchWords {
     private final Numbers numbers;
     private final Lengths lengths;
 
-    /** Positions in metres first, as in the files. */
     public PunchWords(Words words) {
-        this(words, LengthUnit.M);
-    }
-
-    public PunchWords(Words words, LengthUnit first) {
         this.words = words;
         this.numbers = words.numbers();
-        this.lengths = new Lengths(numbers, first);
+        this.lengths = words.lengths();
     }
 
     Lengths lengths() {
@@ -85,7 +81,7 @@ public final class PunchWords {
     String standsFor(PunchItem item) {
         return item.alike().isEmpty() ? "" : words.text("item.stands-for", item.alike().stream().map(fault ->
                 words.text("item.stands-for.one", Shortened.of(String.join(" | ", fault.reels()), LONGEST_NAME),
-                        numbers.fixed(fault.fromM(), 2), numbers.metres(fault.toM()), numbers.steps(fault.difference().steps())))
+                        lengths.cell(fault.fromM()), lengths.first(fault.toM()), numbers.steps(fault.difference().steps())))
                 .collect(Collectors.joining("; ")));
     }
 

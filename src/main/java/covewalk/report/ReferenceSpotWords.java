@@ -20,7 +20,7 @@ final class ReferenceSpotWords {
         double steps = Math.hypot(spot.du(), spot.dv()) / UvPrime.STEP;
         String says = spot.drifts() ? words.text("reference.drifts") : spot.tells() ? words.text("reference.steady")
                 : words.text("reference.too-few");
-        return words.text("reference.spot", words.numbers().metres(spot.spot().positionM()), Shortened.of(spot.spot().setUp(), LONGEST),
+        return words.text("reference.spot", words.lengths().first(spot.spot().positionM()), Shortened.of(spot.spot().setUp(), LONGEST),
                 words.numbers().fixed(spot.visits(), 0), words.numbers().steps(steps), says);
     }
 }

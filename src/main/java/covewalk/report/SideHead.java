@@ -66,7 +66,7 @@ final class SideHead {
         facts.add(fact("reel.field.made", reel.made()));
         facts.add(fact("reel.field.gtin", reel.gtin()));
         facts.add(fact("warranty.invoice", reel.invoice()));
-        facts.add(fact("warranty.length", reel.lengthM().isPresent() ? words.numbers().metres(reel.lengthM().getAsDouble()) : ""));
+        facts.add(fact("warranty.length", reel.lengthM().isPresent() ? words.lengths().first(reel.lengthM().getAsDouble()) : ""));
         return facts;
     }
 }

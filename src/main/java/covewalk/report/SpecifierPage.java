@@ -33,10 +33,10 @@ final class SpecifierPage {
     private final PunchWords punch;
     private final ClaimWords claims;
 
-    SpecifierPage(Words words, PageStyle style) {
-        this.words = words;
+    SpecifierPage(Words language, PageStyle style) {
+        this.words = language.lengthsIn(style.lengths());
         this.style = style;
-        this.punch = new PunchWords(words, style.lengths());
+        this.punch = new PunchWords(words);
         this.claims = new ClaimWords(words);
     }
 

@@ -48,7 +48,7 @@ public final class StateWords {
     /** As "C1 at 5.00 m"; says so where nobody noted the place. */
     String where(PunchState state) {
         return state.place().map(place -> words.text("state.where", Shortened.of(place.cove(), LONGEST),
-                words.numbers().metres(place.positionM()))).orElseGet(() -> words.text("state.no-place"));
+                words.lengths().first(place.positionM()))).orElseGet(() -> words.text("state.no-place"));
     }
 
     String kind(PunchState state) {

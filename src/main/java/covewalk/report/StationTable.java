@@ -5,7 +5,9 @@ import covewalk.colour.ColourTemperature;
 import covewalk.colour.UvPrime;
 import covewalk.verdict.CoveJudgement;
 import covewalk.verdict.stretch.Station;
+import covewalk.words.Lengths;
 import covewalk.words.Numbers;
+import covewalk.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,9 +20,11 @@ final class StationTable {
     private static final String NONE = "–";
 
     private final Numbers numbers;
+    private final Lengths lengths;
 
-    StationTable(Numbers numbers) {
-        this.numbers = numbers;
+    StationTable(Words words) {
+        this.numbers = words.numbers();
+        this.lengths = words.lengths();
     }
 
     /** Rows of two stations each; the last one may have empty cells. */
@@ -40,7 +44,7 @@ final class StationTable {
         UvPrime mean = station.mean();
         ColourTemperature temperature = ColourTemperature.of(mean);
         boolean white = temperature instanceof CctDuv;
-        return List.of(numbers.fixed(station.positionM(), 2), numbers.fixed(station.readings().size(), 0), numbers.fixed(mean.u(), 4), numbers.fixed(mean.v(), 4),
+        return List.of(lengths.cell(station.positionM()), numbers.fixed(station.readings().size(), 0), numbers.fixed(mean.u(), 4), numbers.fixed(mean.v(), 4),
                 white ? numbers.fixed(((CctDuv) temperature).cctK(), 0) : NONE,
                 white ? numbers.fixed(((CctDuv) temperature).duv(), 4) : NONE,
                 station.lux().isPresent() ? numbers.plain(station.lux().getAsDouble(), 0) : NONE);

@@ -95,7 +95,7 @@ public final class WarningWords {
             };
         }
         return reading(warning).map(reading -> words.text("warning.reading", shortened(reading.id()), shortened(reading.cove()),
-                words.numbers().metres(reading.positionM().value()))).orElse("");
+                words.lengths().first(reading.positionM().value()))).orElse("");
     }
 
     private Optional<Reading> reading(Problem warning) {
@@ -105,7 +105,7 @@ public final class WarningWords {
     private String place(Cove cove, String placement) {
         return placement == null || Integer.parseInt(placement) >= cove.placements().size()
                 ? words.text("warning.cove", shortened(cove.id()))
-                : words.text("warning.cove-at", shortened(cove.id()), words.numbers().metres(beginOf(cove, Integer.parseInt(placement))));
+                : words.text("warning.cove-at", shortened(cove.id()), words.lengths().first(beginOf(cove, Integer.parseInt(placement))));
     }
 
     /** Where the trouble begins: a gap before a placement begins where the one before it ends. */

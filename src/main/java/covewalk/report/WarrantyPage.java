@@ -36,11 +36,11 @@ final class WarrantyPage {
     private final ClaimWords claims;
     private final PunchWords punch;
 
-    WarrantyPage(Words words, PageStyle style) {
-        this.words = words;
+    WarrantyPage(Words language, PageStyle style) {
+        this.words = language.lengthsIn(style.lengths());
         this.head = new SideHead(words, style);
         this.claims = new ClaimWords(words);
-        this.punch = new PunchWords(words, style.lengths());
+        this.punch = new PunchWords(words);
     }
 
     SidePage of(Audit audit, Reel reel, List<Photo> photos) {
@@ -83,13 +83,12 @@ final class WarrantyPage {
 
     private List<String> installed(Cove cove, Placement placement) {
         String feeds = cove.feeds().stream().map(this::feed).collect(Collectors.joining("; "));
-        return List.of(punch.cove(cove), words.text("item.from-to", words.numbers().fixed(placement.fromM(), 2),
-                words.numbers().metres(placement.toM())), words.text("warranty.known." + placement.knownFrom().code()),
+        return List.of(punch.cove(cove), words.text("item.from-to", words.lengths().first(placement.fromM(), placement.toM())), words.text("warranty.known." + placement.knownFrom().code()),
                 noted(placement.installed()), punch.height(cove), feeds.isEmpty() ? words.text("item.no-feed") : feeds);
     }
 
     private String feed(Feed feed) {
-        return words.text("warranty.feed", words.numbers().metres(feed.atM()), noted(feed.driver()), noted(feed.circuit()));
+        return words.text("warranty.feed", words.lengths().first(feed.atM()), noted(feed.driver()), noted(feed.circuit()));
     }
 
     private String noted(String text) {

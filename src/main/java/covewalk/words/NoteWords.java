@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -16,6 +17,10 @@ public final class NoteWords {
 
     /** Those whose last detail is a direction. */
     private static final Set<Note.Kind> DIRECTED = Set.of(Note.Kind.REFERENCE_DRIFT, Note.Kind.REFERENCE_DRIFT_BY_ORDER);
+
+    /** Which detail is a position, in m. */
+    private static final Map<Note.Kind, Integer> POSITIONS = Map.of(Note.Kind.LAST_STATION_OFF, 1, Note.Kind.REFERENCE_DRIFT, 2,
+            Note.Kind.REFERENCE_DRIFT_BY_ORDER, 2);
 
     private final Words words;
 
@@ -29,6 +34,7 @@ public final class NoteWords {
         if (DIRECTED.contains(note.kind())) {
             details.set(details.size() - 1, direction(details.get(details.size() - 1)));
         }
+        Optional.ofNullable(POSITIONS.get(note.kind())).ifPresent(i -> details.set(i, position(details.get(i))));
         for (int i = note.kind().names(); i < details.size(); i++) {
             details.set(i, readable(details.get(i)));
         }
@@ -40,6 +46,10 @@ public final class NoteWords {
         return Arrays.stream(kept.split(", ")).map(word -> words.text("towards." + word)).collect(Collectors.joining(", "));
     }
 
+    private String position(String m) {
+        return words.lengths().first(Double.parseDouble(m));
+    }
+
     public List<String> sentences(List<Note> notes) {
         return notes.stream().distinct().map(this::sentence).toList();
     }
@@ -49,7 +59,7 @@ public final class NoteWords {
         Map<String, List<String>> places = new LinkedHashMap<>();
         for (JudgedJoint joint : joints) {
             for (String sentence : sentences(joint.notes())) {
-                places.computeIfAbsent(sentence, first -> new ArrayList<>()).add(words.numbers().metres(joint.positionM()));
+                places.computeIfAbsent(sentence, first -> new ArrayList<>()).add(words.lengths().first(joint.positionM()));
             }
         }
         return places;

@@ -17,15 +17,27 @@ public final class Words {
     private final Locale locale;
     private final Sentences sentences;
     private final Numbers numbers;
+    private final Lengths lengths;
 
+    /** Positions and lengths in metres first, as in the files. */
     public Words(Locale locale) {
+        this(locale, new Sentences(locale), new Numbers(locale), LengthUnit.M);
+    }
+
+    private Words(Locale locale, Sentences sentences, Numbers numbers, LengthUnit first) {
         this.locale = locale;
-        sentences = new Sentences(locale);
-        numbers = new Numbers(locale);
+        this.sentences = sentences;
+        this.numbers = numbers;
+        this.lengths = new Lengths(numbers, first);
     }
 
     public static Words english() {
         return new Words(Locale.ENGLISH);
+    }
+
+    /** The same with positions and lengths in this unit first. */
+    public Words lengthsIn(LengthUnit first) {
+        return new Words(locale, sentences, numbers, first);
     }
 
     public Locale locale() {
@@ -34,6 +46,11 @@ public final class Words {
 
     public Numbers numbers() {
         return numbers;
+    }
+
+    /** Positions and lengths in the unit that this reader reads first. */
+    public Lengths lengths() {
+        return lengths;
     }
 
     /**

@@ -61,7 +61,7 @@ class CorrectDriftTest {
         Run run = FrontDoor.run("check", drifting());
 
         assertEquals(1, run.code(), run.out());
-        assertTrue(inOneLine(run.out()).contains("the reference spot at 0.5 m in cove C1 drifted by 4 steps"), run.out());
+        assertTrue(inOneLine(run.out()).contains("the reference spot at 0.50 m in cove C1 drifted by 4 steps"), run.out());
         assertFalse(run.out().contains(SAID), run.out());
     }
 

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import covewalk.verdict.Judgement;
+import covewalk.words.LengthUnit;
 import covewalk.words.Words;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;

@@ -5,7 +5,6 @@ import covewalk.app.strip.Finding;
 import covewalk.app.strip.FindingWords;
 import covewalk.app.text.Texts;
 import covewalk.report.Explanation;
-import covewalk.report.LengthUnit;
 import covewalk.report.PunchItem;
 import covewalk.report.PunchWords;
 import covewalk.survey.Cove;
@@ -21,6 +20,7 @@ import covewalk.words.Caution;
 import covewalk.words.CautionWords;
 import covewalk.words.ClaimWords;
 import covewalk.words.LabelRow;
+import covewalk.words.LengthUnit;
 import covewalk.words.NoteWords;
 import covewalk.words.Numbers;
 import covewalk.words.ReelWords;
@@ -44,10 +44,10 @@ final class CardWords {
 
     CardWords(Texts texts, boolean feet) {
         this.texts = texts;
-        this.words = texts.words();
+        this.words = texts.words().lengthsIn(feet ? LengthUnit.FT : LengthUnit.M);
         this.numbers = texts.numbers();
         this.findings = new FindingWords(texts, feet);
-        this.punch = new PunchWords(words, feet ? LengthUnit.FT : LengthUnit.M);
+        this.punch = new PunchWords(words);
     }
 
     Card card(Finding finding, Judgement judgement) {

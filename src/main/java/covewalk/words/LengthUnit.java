@@ -1,8 +1,8 @@
-package covewalk.report;
+package covewalk.words;
 
 import java.util.Locale;
 
-/** In which unit a page gives a position first; the other one stands behind it. */
+/** In which unit a text gives a position first; the other one stands behind it. */
 public enum LengthUnit {
     M, FT;
 

@@ -1,9 +1,9 @@
-package covewalk.report;
-
-import covewalk.words.Numbers;
+package covewalk.words;
 
 /** Positions in both units, the one that was asked for first. */
-final class Lengths {
+public final class Lengths {
+
+    private static final double M_PER_FOOT = 0.3048; // exact, by the international yard of 1959
 
     private final Numbers numbers;
     private final boolean feetFirst;
@@ -13,27 +13,37 @@ final class Lengths {
         this.feetFirst = first == LengthUnit.FT;
     }
 
-    boolean feetFirst() {
+    public boolean feetFirst() {
         return feetFirst;
     }
 
     /** As "5.00 m". */
-    String first(double m) {
+    public String first(double m) {
         return feetFirst ? numbers.feetInches(m) : numbers.metres(m);
     }
 
+    /** The same where a heading names the metre: "5.00"; feet and inches stay as they are. */
+    public String cell(double m) {
+        return feetFirst ? numbers.feetInches(m) : numbers.fixed(m, 2);
+    }
+
+    /** What changes by so much along a metre, along the first unit. */
+    public double perUnit(double perM) {
+        return feetFirst ? perM * M_PER_FOOT : perM;
+    }
+
     /** As "16 ft 4 3/4 in". */
-    String second(double m) {
+    public String second(double m) {
         return feetFirst ? numbers.metres(m) : numbers.feetInches(m);
     }
 
     /** The ends of a length in the first unit. */
-    String[] first(double fromM, double toM) {
+    public String[] first(double fromM, double toM) {
         return feetFirst ? feet(fromM, toM) : metres(fromM, toM);
     }
 
     /** The ends of a length in the second unit. */
-    String[] second(double fromM, double toM) {
+    public String[] second(double fromM, double toM) {
         return feetFirst ? metres(fromM, toM) : feet(fromM, toM);
     }
 
