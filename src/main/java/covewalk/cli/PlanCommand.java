@@ -2,10 +2,13 @@ package covewalk.cli;
 
 import covewalk.report.PlanJson;
 import covewalk.report.PlanTable;
+import covewalk.survey.SetUp;
+import covewalk.survey.Survey;
 import covewalk.verdict.plan.WalkPlan;
 import covewalk.words.Words;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -30,6 +33,9 @@ final class PlanCommand implements Callable<Integer> {
             description = "plan for this many steps between neighbours, instead of the survey's own limit")
     private Double limit;
 
+    @Option(names = "--setup", paramLabel = "ID", description = "plan for this set-up of the meter, instead of the survey's first")
+    private String setUp;
+
     @Mixin
     private LanguageOption language;
 
@@ -42,8 +48,16 @@ final class PlanCommand implements Callable<Integer> {
         Words words = language.words();
         Judged judged = Judged.of(survey.read(terminal, words.locale()), Optional.ofNullable(limit), false, words, terminal);
         judged.warnings().print(terminal.err());
-        WalkPlan plan = WalkPlan.of(judged.judgement());
+        WalkPlan plan = WalkPlan.of(judged.judgement(), setUp(judged.judgement().survey()));
         terminal.out().print(json ? new PlanJson(words).of(plan) : new PlanTable(words).of(plan));
         return ExitCode.DONE;
+    }
+
+    private SetUp setUp(Survey known) throws CannotBeDone {
+        if (setUp == null) {
+            return known.firstSetUp();
+        }
+        return known.setUp(setUp).orElseThrow(() -> CannotBeDone.because(Sentences.of("plan.no-such-setup", setUp,
+                known.setUps().stream().map(SetUp::id).collect(Collectors.joining(", ")))));
     }
 }

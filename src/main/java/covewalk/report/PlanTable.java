@@ -39,6 +39,7 @@ public final class PlanTable {
         lines.clear();
         say(new CautionWords(words).headLine());
         say(plan.goal(walk));
+        plan.setUp(walk).ifPresent(this::say);
         say(plan.noise(walk));
         say(words.text("plan.lift"));
         walk.coves().forEach(this::cove);

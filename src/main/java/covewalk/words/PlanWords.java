@@ -4,6 +4,7 @@ import covewalk.colour.UvPrime;
 import covewalk.survey.Limits;
 import covewalk.verdict.plan.CovePlan;
 import covewalk.verdict.plan.WalkPlan;
+import java.util.Optional;
 
 /** What a plan is for, what it rests on and what it asks for, in words. */
 public final class PlanWords {
@@ -22,6 +23,12 @@ public final class PlanWords {
         String within = limit > WalkPlan.OFF_THE_LIMIT_STEPS
                 ? words.text("plan.goal.within", numbers.plain(limit - WalkPlan.OFF_THE_LIMIT_STEPS, 2)) : "";
         return words.text("plan.goal", numbers.plain(limit + WalkPlan.OFF_THE_LIMIT_STEPS, 2), numbers.plain(limit, 2), within);
+    }
+
+    /** With which set-up it is to be read, where there are several. */
+    public Optional<String> setUp(WalkPlan plan) {
+        return plan.survey().setUps().size() < 2 ? Optional.empty()
+                : Optional.of(words.text("plan.setup", plan.setUp().id(), plan.setUp().meter()));
     }
 
     /** What noise it reckons with. */

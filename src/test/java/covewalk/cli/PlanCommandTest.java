@@ -45,6 +45,33 @@ class PlanCommandTest {
     }
 
     @Test
+    void plansForTheSetUpThatIsAskedFor() throws IOException {
+        SmallSurvey.in(folder, 0);
+        Files.writeString(folder.resolve("readings.csv"), SmallSurvey.HEADER);
+        Path description = folder.resolve("survey.json");
+        Files.writeString(description, Files.readString(description).replace("\"smearM\": 0.05 }", "\"smearM\": 0.05 },"
+                + " { \"id\": \"B\", \"meter\": \"Coarse one\", \"repeatabilityUv\": 0.0009, \"absoluteUv\": 0.0015, \"unlikeUv\": 0,"
+                + " \"smearM\": 0.3 }"));
+        Run first = FrontDoor.run("plan", folder.toString());
+        Run other = FrontDoor.run("plan", "--setup", "B", folder.toString());
+        assertTrue(first.out().contains("For set-up A, M."), first.out());
+        assertTrue(other.out().contains("For set-up B, Coarse one."), other.out());
+        assertTrue(readings(other) > readings(first), "three times the noise takes more readings");
+        JsonNode stops = new ObjectMapper().readTree(FrontDoor.run("plan", "--setup", "B", "--json", folder.toString()).out())
+                .at("/coves/0/stops");
+        stops.forEach(stop -> assertTrue(Math.abs(stop.get("positionM").asDouble() - 4) >= 0.6 || stop.get("role").asText().equals("reference"),
+                "twice the smear of 0.3 m is kept clear of the joint: " + stop));
+
+        Run none = FrontDoor.run("plan", "--setup", "C", folder.toString());
+        assertEquals(2, none.code());
+        assertTrue(none.err().contains("--setup: there is no set-up C in this survey. There are: A, B."), none.err());
+    }
+
+    private static int readings(Run run) {
+        return Integer.parseInt(run.lastLine().replaceAll("\\D", ""));
+    }
+
+    @Test
     void whatCannotBeReadCannotBePlanned() {
         Run run = FrontDoor.run("plan", folder.resolve("nowhere").toString());
         assertEquals(2, run.code());

@@ -4,6 +4,7 @@ import covewalk.app.desk.Desk;
 import covewalk.app.desk.Place;
 import covewalk.app.text.Texts;
 import covewalk.survey.Cove;
+import covewalk.survey.SetUp;
 import covewalk.survey.Reading;
 import covewalk.survey.Role;
 import covewalk.verdict.Judgement;
@@ -90,8 +91,9 @@ final class Ending {
             return;
         }
         String here = cove().id();
+        SetUp setUp = judged.survey().setUp(model.way().guide().setUp()).orElseGet(judged.survey()::firstSetUp);
         desk.workers().sums().execute(() -> {
-            List<CovePlan> open = WalkPlan.of(judged).coves().stream().filter(plan -> readings(plan) > 0).toList();
+            List<CovePlan> open = WalkPlan.of(judged, setUp).coves().stream().filter(plan -> readings(plan) > 0).toList();
             desk.workers().screen().execute(() -> {
                 more = open.stream().filter(plan -> plan.cove().id().equals(here)).findFirst()
                         .or(() -> open.stream().filter(plan -> isRead(plan.cove())).findFirst());

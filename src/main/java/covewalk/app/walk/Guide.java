@@ -3,6 +3,7 @@ package covewalk.app.walk;
 import covewalk.survey.Cove;
 import covewalk.survey.Reading;
 import covewalk.survey.Role;
+import covewalk.survey.SetUp;
 import covewalk.survey.Survey;
 import covewalk.verdict.Judge;
 import covewalk.verdict.Judgement;
@@ -14,6 +15,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Knows the way: which station comes next in a cove, and which cove after it. The stations are those planned for the cove
@@ -21,43 +23,59 @@ import java.util.Optional;
  */
 final class Guide {
 
+    /**
+     * What is planned for one set-up.
+     *
+     * @param fresh by cove, as if nothing had been read
+     * @param further with what has been read, in the survey's order
+     */
+    private record Plans(Map<String, CovePlan> fresh, List<CovePlan> further) {
+
+        static Plans of(Judgement unread, Judgement judged, SetUp setUp) {
+            return new Plans(WalkPlan.of(unread, setUp).coves().stream().collect(Collectors.toMap(plan -> plan.cove().id(), plan -> plan)),
+                    WalkPlan.of(judged, setUp).coves());
+        }
+    }
+
     private final Survey survey;
-    private final Map<String, CovePlan> plans = new HashMap<>();
+    private final Map<String, Plans> bySetUp = new HashMap<>();
+    private final Map<String, List<Station>> stations = new HashMap<>();
     private final Map<String, Route> routes = new HashMap<>();
     private Walked walked = Walked.of(List.of());
     private String setUp;
     private double intervalM = Route.USUAL_INTERVAL_M;
     private boolean backwards;
 
-    private Guide(Survey survey, WalkPlan plan) {
-        this.survey = survey;
+    private Guide(Judgement judged) {
+        this.survey = judged.survey();
         this.setUp = survey.firstSetUp().id();
-        plan.coves().forEach(cove -> plans.put(cove.cove().id(), cove));
+        Judgement unread = new Judge().judge(survey, List.of());
+        survey.setUps().forEach(known -> bySetUp.put(known.id(), Plans.of(unread, judged, known)));
+        judged.coves().forEach(cove -> stations.put(cove.cove().id(), cove.stations()));
     }
 
     /**
-     * Plans the whole walk: some work, for the thread that makes sums. A cove that was read elsewhere than planned, by an
-     * import or by eye, is gone on with as its verdicts ask for.
+     * Plans the whole walk, for each set-up: some work, for the thread that makes sums. A cove that was read elsewhere than
+     * planned, by an import or by eye, is gone on with as its verdicts ask for.
      */
     static Guide of(Judgement judged, Walked walked) {
-        Guide guide = new Guide(judged.survey(), WalkPlan.of(new Judge().judge(judged.survey(), List.of())));
+        Guide guide = new Guide(judged);
         guide.walked = walked;
-        List<CovePlan> more = WalkPlan.of(judged).coves();
-        for (int i = 0; i < more.size(); i++) {
-            List<Station> stations = judged.coves().get(i).stations();
-            if (!guide.isOnPlan(more.get(i).cove(), stations)) {
-                guide.readOn(more.get(i));
-            }
-        }
+        guide.use(guide.setUp);
         return guide;
     }
 
-    /** Whether half of what was read lies where it was to be read; nothing read is as planned. */
-    private boolean isOnPlan(Cove cove, List<Station> stations) {
+    private Optional<CovePlan> fresh(String cove) {
+        return Optional.ofNullable(bySetUp.get(setUp).fresh().get(cove));
+    }
+
+    /** Whether half of what was read with this set-up lies where it was to be read; nothing read is as planned. */
+    private boolean isOnPlan(Cove cove) {
         Route route = route(cove);
-        long there = stations.stream().filter(station -> route.places().stream()
+        List<Station> read = stations.get(cove.id()).stream().filter(station -> station.setUp().equals(setUp)).toList();
+        long there = read.stream().filter(station -> route.places().stream()
                 .anyMatch(place -> Math.abs(place.positionM() - station.positionM()) <= Walked.SAME_PLACE_M)).count();
-        return 2 * there >= stations.size() || cove.placements().isEmpty();
+        return 2 * there >= read.size() || cove.placements().isEmpty();
     }
 
     /** As the one before walked: the same way round, with the same interval and set-up, where that is still there. */
@@ -65,7 +83,7 @@ final class Guide {
         if (before != null) {
             intervalM = before.intervalM;
             turn(before.backwards);
-            setUp = survey.setUp(before.setUp).isPresent() ? before.setUp : setUp;
+            change(before.setUp);
         }
         return this;
     }
@@ -82,8 +100,18 @@ final class Guide {
         return setUp;
     }
 
+    /** Another set-up asks for other stations; what was skipped is open again. */
     void use(String otherSetUp) {
         setUp = otherSetUp;
+        routes.clear();
+        bySetUp.get(setUp).further().stream().filter(plan -> !isOnPlan(plan.cove())).forEach(this::readOn);
+    }
+
+    /** To a set-up that may be the same, or gone from the survey. */
+    private void change(String other) {
+        if (!other.equals(setUp) && survey.setUp(other).isPresent()) {
+            use(other);
+        }
     }
 
     double intervalM() {
@@ -93,7 +121,7 @@ final class Guide {
     /** @param metres between the stations of coves for which nothing is planned */
     void every(double metres) {
         intervalM = metres;
-        routes.keySet().removeIf(cove -> !plans.containsKey(cove) || plans.get(cove).stops().isEmpty());
+        routes.keySet().removeIf(cove -> fresh(cove).map(plan -> plan.stops().isEmpty()).orElse(true));
     }
 
     boolean backwards() {
@@ -110,7 +138,7 @@ final class Guide {
     }
 
     Route route(Cove cove) {
-        return routes.computeIfAbsent(cove.id(), id -> Route.of(cove, Optional.ofNullable(plans.get(id)), intervalM, backwards));
+        return routes.computeIfAbsent(cove.id(), id -> Route.of(cove, fresh(id), intervalM, backwards));
     }
 
     /** Goes on by a plan that knows what was read, to settle what is not. */
@@ -174,7 +202,7 @@ final class Guide {
         if (last.isEmpty()) {
             return survey.coves().isEmpty() ? Optional.empty() : first(survey.coves().get(0)).or(() -> nextOpenCove("").flatMap(this::first));
         }
-        setUp = survey.setUp(last.get().setUp()).isPresent() ? last.get().setUp() : setUp;
+        change(last.get().setUp());
         Optional<Reading> station = walked.last(reading -> reading.role() == Role.WALK);
         Aim at = Aim.walk(station.orElse(last.get()).cove(), station.orElse(last.get()).positionM());
         return station.isEmpty() ? cove(at).flatMap(this::first) : lacksReadings(at) ? Optional.of(at) : next(at);
@@ -184,7 +212,7 @@ final class Guide {
     Aim referenceSpot(Cove cove) {
         return walked.last(reading -> reading.role() == Role.REFERENCE && reading.setUp().equals(setUp))
                 .map(reading -> Aim.walk(reading.cove(), reading.positionM()))
-                .or(() -> Optional.ofNullable(plans.get(cove.id())).flatMap(plan -> plan.stops().stream()
+                .or(() -> fresh(cove.id()).flatMap(plan -> plan.stops().stream()
                         .filter(stop -> stop.kind() == Stop.Kind.REFERENCE).findFirst().map(stop -> Aim.walk(cove.id(), stop.positionM()))))
                 .orElseGet(() -> Aim.walk(cove.id(), cove.placements().isEmpty() ? cove.lengthM() / 2
                         : (cove.placements().get(0).fromM() + cove.placements().get(0).toM()) / 2))

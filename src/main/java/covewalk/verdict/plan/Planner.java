@@ -28,10 +28,10 @@ final class Planner {
     private final ReelsById reels;
     private final ExpectedNoise noise;
 
-    Planner(Judgement judged) {
+    Planner(Judgement judged, SetUp setUp) {
         this.judged = judged;
         this.survey = judged.survey();
-        this.setUp = survey.firstSetUp();
+        this.setUp = setUp;
         this.reels = new ReelsById(survey);
         this.noise = ExpectedNoise.of(setUp, judged.coves().stream().flatMap(cove -> cove.stretches().stream()).toList());
     }

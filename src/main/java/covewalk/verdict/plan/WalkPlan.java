@@ -8,7 +8,7 @@ import java.util.List;
 /**
  * Where to read and how often, so that a true difference one step off the limit is settled in nine cases of ten.
  *
- * @param setUp with which it is to be read: the survey's first
+ * @param setUp with which it is to be read
  * @param coves in the survey's order
  */
 public record WalkPlan(Survey survey, SetUp setUp, ExpectedNoise noise, List<CovePlan> coves) {
@@ -20,9 +20,18 @@ public record WalkPlan(Survey survey, SetUp setUp, ExpectedNoise noise, List<Cov
         coves = List.copyOf(coves);
     }
 
-    /** @param judged the survey with the readings it has so far, perhaps none; what they settle is not planned again */
+    /**
+     * For the survey's first set-up.
+     *
+     * @param judged the survey with the readings it has so far, perhaps none; what they settle is not planned again
+     */
     public static WalkPlan of(Judgement judged) {
-        return new Planner(judged).plan();
+        return of(judged, judged.survey().firstSetUp());
+    }
+
+    /** @param setUp of the survey, with which it is to be read; its meter's noise and smear are planned for */
+    public static WalkPlan of(Judgement judged, SetUp setUp) {
+        return new Planner(judged, setUp).plan();
     }
 
     public int readings() {

@@ -27,6 +27,20 @@ final class NewSurvey {
                   { "id": "C2", "place": "", "lengthM": 2, "placements": [] } ]""".formatted(lengthM, 2 * lengthM));
     }
 
+    /** With a second set-up, of a coarser meter. */
+    static Path withACoarseMeterToo(Path folder) {
+        try {
+            Path survey = in(folder);
+            Path description = survey.resolve("survey.json");
+            Files.writeString(description, Files.readString(description).replace("\"smearM\": 0.05 }", "\"smearM\": 0.05 },"
+                    + " { \"id\": \"B\", \"meter\": \"coarse\", \"repeatabilityUv\": 0.0009, \"absoluteUv\": 0.0015, \"unlikeUv\": 0.0005,"
+                    + " \"reads\": \"strip\", \"smearM\": 0.05 }"));
+            return survey;
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
     static Path withoutCoves(Path folder) {
         return write(folder, "[]");
     }

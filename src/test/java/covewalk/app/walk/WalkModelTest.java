@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import covewalk.app.desk.Place;
 import covewalk.survey.Reading;
 import covewalk.survey.Role;
+import covewalk.survey.SetUp;
 import covewalk.verdict.Judge;
 import covewalk.verdict.plan.Stop;
 import covewalk.verdict.plan.WalkPlan;
@@ -39,9 +40,27 @@ class WalkModelTest {
 
     /** Where the plan wants readings, each position as often as it is to be read. */
     private List<Double> planned() {
-        return WalkPlan.of(new Judge().judge(model().survey().survey(), List.of())).coves().get(0).stops().stream()
+        return planned(model().survey().survey().firstSetUp());
+    }
+
+    private List<Double> planned(SetUp setUp) {
+        return WalkPlan.of(new Judge().judge(model().survey().survey(), List.of()), setUp).coves().get(0).stops().stream()
                 .filter(stop -> stop.kind() == Stop.Kind.WALK)
                 .flatMap(stop -> java.util.Collections.nCopies(stop.readings(), stop.positionM()).stream()).toList();
+    }
+
+    @Test
+    void followsThePlanOfTheSetUpThatIsChosen() {
+        walk = TestWalk.in(NewSurvey.withACoarseMeterToo(folder.resolve("two")));
+        SetUp coarse = model().survey().survey().setUp("B").orElseThrow();
+        assertTrue(planned(coarse).size() > planned().size(), "a coarser meter reads more often");
+        walk.readings(1);
+        model().way().change(way -> way.use("B"));
+        for (double expected : planned(coarse)) {
+            assertEquals(expected, at());
+            walk.readings(1);
+        }
+        assertEquals(null, model().way().aim());
     }
 
     private void walkTheFirstCove() {
