@@ -2,6 +2,7 @@ package covewalk.cli;
 
 import covewalk.report.CheckJson;
 import covewalk.report.CheckTable;
+import covewalk.report.EarlierVisit;
 import covewalk.survey.Typed;
 import covewalk.verdict.Judgement;
 import covewalk.words.Words;
@@ -65,11 +66,12 @@ final class CheckCommand implements Callable<Integer> {
         }
         Judgement all = cove == null ? judged.judgement() : OneCove.of(judged.judgement(), cove);
         Judgement judgement = worst ? WorstFirst.of(all) : all;
+        Warnings warnings = judged.warnings().and(EarlierVisit.toKnow(survey.folder(), judgement.survey()));
         if (json) {
-            judged.warnings().print(terminal.err());
+            warnings.print(terminal.err());
             terminal.out().print(new CheckJson().of(judgement));
         } else {
-            terminal.out().print(new CheckTable(words).of(judgement, judged.warnings().inWords()));
+            terminal.out().print(new CheckTable(words).of(judgement, warnings.inWords()));
         }
         return ExitCode.of(judgement);
     }

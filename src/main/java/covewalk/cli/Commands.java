@@ -1,7 +1,9 @@
 package covewalk.cli;
 
+import covewalk.survey.file.DiskWords;
 import java.io.IOException;
 import java.time.Clock;
+import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
@@ -29,7 +31,7 @@ public final class Commands {
         if (failure.isEmpty()) {
             return code;
         }
-        terminal.err().println(Sentences.of("output.failed", FailureWords.reason(failure.get())));
+        terminal.err().println(Sentences.of("output.failed", DiskWords.reason(failure.get(), Locale.ROOT)));
         return ExitCode.NOT_DONE;
     }
 

@@ -1,13 +1,10 @@
 package covewalk.cli;
 
+import covewalk.survey.file.DiskWords;
 import covewalk.survey.file.NotKept;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -53,23 +50,8 @@ final class FailureWords implements IExecutionExceptionHandler {
 
     private static String sentence(IOException failed) {
         if (failed instanceof FileSystemException file && file.getFile() != null) {
-            return Sentences.of("disk.file", String.valueOf(Path.of(file.getFile()).getFileName()), reason(failed));
+            return Sentences.of("disk.file", String.valueOf(Path.of(file.getFile()).getFileName()), DiskWords.reason(failed, Locale.ROOT));
         }
-        return Sentences.of("disk", reason(failed));
-    }
-
-    /** Why the disk refused; without class names and folders. */
-    static String reason(IOException failed) {
-        if (failed instanceof NoSuchFileException) {
-            return Sentences.of("disk.missing");
-        }
-        if (failed instanceof AccessDeniedException) {
-            return Sentences.of("disk.denied");
-        }
-        if (failed instanceof NotDirectoryException || failed instanceof FileAlreadyExistsException) {
-            return Sentences.of("disk.file-not-folder");
-        }
-        String reason = failed instanceof FileSystemException file ? file.getReason() : failed.getMessage();
-        return reason == null || reason.isBlank() ? Sentences.of("disk.no-reason") : reason.strip();
+        return Sentences.of("disk", DiskWords.reason(failed, Locale.ROOT));
     }
 }

@@ -6,6 +6,7 @@ import covewalk.report.StateJson;
 import covewalk.report.StateTable;
 import covewalk.survey.file.FolderLock;
 import covewalk.survey.file.Holder;
+import covewalk.survey.file.NotKept;
 import covewalk.survey.file.Outcome;
 import covewalk.survey.file.ReadSurvey;
 import covewalk.verdict.Judgement;
@@ -81,9 +82,9 @@ final class PunchCommand implements Callable<Integer> {
         return valueOf(NumberedList.of(survey.folder(), judgement, correctDrift.asked()));
     }
 
-    private static NumberedList valueOf(Outcome<NumberedList> outcome) throws CannotBeDone {
+    private NumberedList valueOf(Outcome<NumberedList> outcome) throws CannotBeDone {
         if (outcome.refused()) {
-            throw CannotBeDone.because(outcome.problems());
+            throw CannotBeDone.because(outcome.problems(), language.words().locale());
         }
         return outcome.value().orElseThrow();
     }
@@ -93,16 +94,25 @@ final class PunchCommand implements Callable<Integer> {
         try (FolderLock held = lock.value().orElse(null)) {
             NumberedList before = list();
             if (held == null) {
-                throw CannotBeDone.because(lock.problems());
+                throw CannotBeDone.because(lock.problems(), language.words().locale());
             }
             checkItems(before.list());
-            Outcome<NumberedList> now = before.recorded(held, new TreeSet<>(items).stream().map(toRecord::of).toList());
-            valueOf(now);
-            new Warnings(now.problems()).print(terminal.err());
+            Outcome<NumberedList> now = recorded(before, held);
+            new Warnings(now.problems(), language.words()).print(terminal.err());
             String recorded = new TreeSet<>(items).stream().map(String::valueOf).collect(Collectors.joining(", "));
             terminal.err().println(Sentences.of("punch.recorded", recorded));
             show(list(before.list().judgement()));
             return ExitCode.DONE;
+        }
+    }
+
+    private Outcome<NumberedList> recorded(NumberedList before, FolderLock held) throws IOException, CannotBeDone {
+        try {
+            Outcome<NumberedList> now = before.recorded(held, new TreeSet<>(items).stream().map(toRecord::of).toList());
+            valueOf(now);
+            return now;
+        } catch (NotKept notKept) {
+            throw CannotBeDone.because(List.of(notKept.problem()), language.words().locale());
         }
     }
 

@@ -19,7 +19,8 @@ final class ReaderOptions {
             + " dispute on a sheet of its own, or warranty, with all that is known of the reel named by --reel")
     private Reader reader;
 
-    @Option(names = "--reel", paramLabel = "ID", description = "with --for warranty: the reel, by its id or serial")
+    @Option(names = "--reel", paramLabel = "ID", description = "with --for warranty: the reel, by its id or serial; capitals"
+            + " matter only between names that differ by them alone")
     private String reel;
 
     /** The readers that are asked for. Refuses what does not go together, and a reel that is not there. */
@@ -37,7 +38,8 @@ final class ReaderOptions {
     private Reel reel(Survey survey) throws CannotBeDone {
         List<Reel> named = Readership.reelsNamed(reel, survey);
         if (named.size() > 1) {
-            throw CannotBeDone.because(Sentences.of("reader.reels", reel, ids(named)));
+            boolean bySerial = named.stream().allMatch(one -> one.serial().equals(reel));
+            throw CannotBeDone.because(Sentences.of(bySerial ? "reader.reels" : "reader.reels-by-capitals", reel, ids(named)));
         }
         if (named.isEmpty()) {
             throw CannotBeDone.because(Sentences.of("reader.no-reel", reel, ids(survey.reels())));

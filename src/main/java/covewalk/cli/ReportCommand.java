@@ -81,7 +81,7 @@ final class ReportCommand implements Callable<Integer> {
         Outcome<Issue> issued = held == null ? Issue.without(whyNoLock, survey.folder(), judgement, correctDrift.asked())
                 : Issue.under(held, judgement, correctDrift.asked());
         if (issued.refused()) {
-            throw CannotBeDone.because(issued.problems());
+            throw CannotBeDone.because(issued.problems(), language.words().locale());
         }
         Issue issue = issued.value().orElseThrow();
         issue.whyUnsealed().forEach(this::warn);

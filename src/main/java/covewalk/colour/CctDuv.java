@@ -58,11 +58,6 @@ public record CctDuv(double cctK, double duv) implements ColourTemperature {
         return new Jacobian(p.tu() * perKelvin, -p.tv(), 1.5 * p.tv() * perKelvin, 1.5 * p.tu());
     }
 
-    /** How CCT (in kelvin) and Duv change with u' and v'. */
-    public Jacobian jacobianFromUvPrime() {
-        return jacobianToUvPrime().inverse();
-    }
-
     private LocusPoint locus() {
         return PlanckianLocus.point(PlanckianLocus.MIRED / cctK);
     }

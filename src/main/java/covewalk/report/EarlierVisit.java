@@ -2,6 +2,7 @@ package covewalk.report;
 
 import covewalk.survey.Problem;
 import covewalk.survey.Survey;
+import covewalk.survey.file.DiskWords;
 import covewalk.survey.file.EarlierSurvey;
 import covewalk.survey.file.Outcome;
 import covewalk.survey.file.PunchLog;
@@ -12,8 +13,8 @@ import covewalk.verdict.Judge;
 import covewalk.verdict.Judgement;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -33,6 +34,10 @@ public record EarlierVisit(String name, Judgement judgement, PunchStates states)
         Objects.requireNonNull(states, "states");
     }
 
+    /** What was read of it. */
+    private record Found(String name, ReadSurvey survey, PunchStates states) {
+    }
+
     /**
      * Finds and judges the survey that one follows, which lies beside it; writes nothing.
      *
@@ -40,25 +45,47 @@ public record EarlierVisit(String name, Judgement judgement, PunchStates states)
      * @param toKnow is added to where an earlier survey is named and cannot be used
      */
     public static Optional<EarlierVisit> of(Path folder, Survey survey, boolean correctDrift, List<Problem> toKnow) throws IOException {
+        return find(folder, survey, toKnow).map(found -> new EarlierVisit(found.name(),
+                new Judge().judge(found.survey().survey().orElseThrow(), found.survey().log(), correctDrift), found.states()));
+    }
+
+    /** Why the survey that one follows could not be used; none where it can, or where one follows none. Judges nothing. */
+    public static List<Problem> toKnow(Path folder, Survey survey) throws IOException {
+        List<Problem> toKnow = new ArrayList<>();
+        find(folder, survey, toKnow);
+        return toKnow;
+    }
+
+    private static Optional<Found> find(Path folder, Survey survey, List<Problem> toKnow) throws IOException {
         String name = survey.visit().follows();
         if (name.isBlank()) {
             return Optional.empty();
         }
         Outcome<Path> beside = EarlierSurvey.beside(folder, name);
         toKnow.addAll(beside.problems());
-        return beside.refused() ? Optional.empty() : at(beside.value().orElseThrow(), name, correctDrift, toKnow);
-    }
-
-    private static Optional<EarlierVisit> at(Path folder, String name, boolean correctDrift, List<Problem> toKnow) throws IOException {
-        ReadSurvey read = SurveyFolder.at(folder).read();
-        Outcome<PunchStates> states = PunchLog.read(folder);
-        Optional<Problem> why = Stream.concat(read.problems().stream(), states.problems().stream()).filter(Problem::refused).findFirst();
-        if (why.isPresent()) {
-            toKnow.add(Problem.warning("survey.follows-unreadable", name, why.get().inFull(Locale.ROOT)));
+        if (beside.refused()) {
             return Optional.empty();
         }
-        Judgement judgement = new Judge().judge(read.survey().orElseThrow(), read.log(), correctDrift);
-        return Optional.of(new EarlierVisit(name, judgement, states.value().orElseThrow()));
+        Outcome<Found> found = at(beside.value().orElseThrow(), name);
+        found.problems().stream().map(why -> Problem.warning("survey.follows-unreadable", name).because(why)).forEach(toKnow::add);
+        return found.value();
+    }
+
+    /** A disk that refuses is told like what is damaged: it is the earlier survey's, and need not stop this one. */
+    private static Outcome<Found> at(Path folder, String name) {
+        try {
+            ReadSurvey read = SurveyFolder.at(folder).read();
+            Outcome<PunchStates> states = PunchLog.read(folder);
+            Optional<Problem> why = Stream.concat(read.problems().stream(), states.problems().stream()).filter(Problem::refused).findFirst();
+            return why.isPresent() ? refused(why.get())
+                    : new Outcome<>(Optional.of(new Found(name, read, states.value().orElseThrow())), List.of());
+        } catch (IOException failed) {
+            return refused(Problem.refusal("folder.failed", DiskWords.reason(failed)));
+        }
+    }
+
+    private static Outcome<Found> refused(Problem why) {
+        return new Outcome<>(Optional.empty(), List.of(why));
     }
 
     /** Its date, or nothing where nobody noted it. */

@@ -32,8 +32,7 @@ public record PlaceThen(Verdict verdict, Optional<Difference> difference, double
                 .filter(cove -> cove.cove().id().equals(place.cove()) && place.kind().equals(FaultKind.JOINT.code()))
                 .flatMap(cove -> cove.joints().stream()).filter(joint -> isNear(joint.positionM(), place))
                 .min(Comparator.comparingDouble(joint -> Math.abs(joint.positionM() - place.positionM())))
-                .map(joint -> new OtherReels(String.join(" | ", joint.reels()), new PlaceThen(joint.verdict(), joint.difference(),
-                        judgement.survey().limits().neighbourSteps(), joint.positionM())));
+                .map(joint -> new OtherReels(String.join(" | ", joint.reels()), of(joint, judgement.survey().limits().neighbourSteps())));
     }
 
     /**
@@ -49,11 +48,14 @@ public record PlaceThen(Verdict verdict, Optional<Difference> difference, double
 
     private static Stream<PlaceThen> at(CoveJudgement cove, PunchPlace place, double limitSteps) {
         if (place.kind().equals(FaultKind.JOINT.code())) {
-            return cove.joints().stream().filter(joint -> isAt(place, cove, joint))
-                    .map(joint -> new PlaceThen(joint.verdict(), joint.difference(), limitSteps, joint.positionM()));
+            return cove.joints().stream().filter(joint -> isAt(place, cove, joint)).map(joint -> of(joint, limitSteps));
         }
         return cove.faults().stream().filter(fault -> isAt(place, cove, fault))
                 .map(fault -> new PlaceThen(fault.verdict(), Optional.of(fault.difference()), fault.limitSteps(), fault.positionM()));
+    }
+
+    private static PlaceThen of(JudgedJoint joint, double limitSteps) {
+        return new PlaceThen(joint.verdict(), joint.difference(), limitSteps, joint.positionM());
     }
 
     private static boolean isAt(PunchPlace place, CoveJudgement cove, JudgedJoint joint) {

@@ -54,12 +54,12 @@ public final class PlanTable {
         PunchWords punch = new PunchWords(words);
         say(words.text("plan.cove", punch.cove(cove), numbers.metres(cove.lengthM()), punch.datum(cove), plan.access(planned),
                 numbers.fixed(planned.readings(), 0), plan.minutes(planned)));
-        if (planned.stops().isEmpty()) {
-            lines.add("  " + words.text("plan.nothing"));
-        } else {
-            stops(planned);
-        }
+        planned.whyNothing().ifPresentOrElse(this::nothing, () -> stops(planned));
         outlook(planned);
+    }
+
+    private void nothing(CovePlan.WhyNothing why) {
+        PlainText.wrapped(words.text("plan.nothing." + why.code()), WIDTH - 2, 0).forEach(line -> lines.add("  " + line));
     }
 
     private void stops(CovePlan planned) {

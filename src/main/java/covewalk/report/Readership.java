@@ -5,6 +5,8 @@ import covewalk.survey.Survey;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * For whom a report is: everybody gets the punch list, and one reader may get a page beside it.
@@ -44,12 +46,16 @@ public record Readership(Reader reader, Optional<Reel> reel) {
     }
 
     /**
-     * The reels that a name stands for: by id first, else by serial.
+     * The reels that a name stands for: by id first, else by serial, else by either where capitals do not count.
      *
-     * @return none where there is no such reel; more than one where several have the serial
+     * @return none where there is no such reel; more than one where several have the serial, or differ by capitals alone
      */
     public static List<Reel> reelsNamed(String name, Survey survey) {
-        return survey.reel(name).map(List::of).orElseGet(() -> name.isBlank() ? List.of()
-                : survey.reels().stream().filter(reel -> reel.serial().equals(name)).toList());
+        if (name.isBlank()) {
+            return List.of();
+        }
+        return Stream.<Predicate<Reel>>of(reel -> reel.id().equals(name), reel -> reel.serial().equals(name),
+                reel -> reel.id().equalsIgnoreCase(name) || reel.serial().equalsIgnoreCase(name))
+                .map(fits -> survey.reels().stream().filter(fits).toList()).filter(reels -> !reels.isEmpty()).findFirst().orElse(List.of());
     }
 }

@@ -3,6 +3,8 @@ package covewalk.survey;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -15,8 +17,9 @@ import java.util.Set;
  * @param refused whether this cannot be and was not taken; else it was taken, and looks wrong
  * @param key which sentence of the bundle
  * @param details what is put into it, as it was written; one that begins with {@link #DISK} is a key of the bundle itself
+ * @param cause what is wrong elsewhere and behind this; told in full, in the same language, behind the last of the details
  */
-public record Problem(String file, int line, String column, boolean refused, String key, List<String> details) {
+public record Problem(String file, int line, String column, boolean refused, String key, List<String> details, Optional<Problem> cause) {
 
     /** How keys of the reasons begin that a disk gives. */
     static final String DISK = "disk.";
@@ -25,24 +28,29 @@ public record Problem(String file, int line, String column, boolean refused, Str
 
     public Problem {
         details = List.copyOf(details);
+        Objects.requireNonNull(cause, "cause");
     }
 
     /** What cannot be, at a place that {@link #at} fills in. */
     public static Problem refusal(String key, Object... details) {
-        return new Problem("", 0, "", true, key, texts(details));
+        return new Problem("", 0, "", true, key, texts(details), Optional.empty());
     }
 
     /** What was taken and looks wrong, at a place that {@link #at} fills in. */
     public static Problem warning(String key, Object... details) {
-        return new Problem("", 0, "", false, key, texts(details));
+        return new Problem("", 0, "", false, key, texts(details), Optional.empty());
     }
 
     public Problem at(String where, int atLine, String atColumn) {
-        return new Problem(where, atLine, atColumn, refused, key, details);
+        return new Problem(where, atLine, atColumn, refused, key, details, cause);
     }
 
     public Problem inColumn(String atColumn) {
-        return new Problem(file, line, atColumn, refused, key, details);
+        return new Problem(file, line, atColumn, refused, key, details, cause);
+    }
+
+    public Problem because(Problem elsewhere) {
+        return new Problem(file, line, column, refused, key, details, Optional.of(elsewhere));
     }
 
     /** Whether it only counts how often the problem told just before it was found. */

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** The sentences for problems, from {@code problems.properties} beside this class. */
 final class ProblemWords {
@@ -18,10 +19,12 @@ final class ProblemWords {
 
     private static final Pattern FRACTION = Pattern.compile("-?\\d+\\.\\d+");
 
+    private final Locale locale;
     private final ResourceBundle words;
     private final char decimalMark;
 
     private ProblemWords(Locale locale) {
+        this.locale = locale;
         words = ResourceBundle.getBundle("covewalk.survey.problems", locale, NO_DETOUR);
         decimalMark = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
     }
@@ -33,7 +36,8 @@ final class ProblemWords {
     private String sentence(Problem problem) {
         String pattern = words.getString(problem.key());
         List<String> details = problem.details();
-        return Slots.fill(pattern, IntStream.range(0, details.size()).mapToObj(i -> detail(pattern, i, details.get(i))).toList());
+        Stream<String> filled = IntStream.range(0, details.size()).mapToObj(i -> detail(pattern, i, details.get(i)));
+        return Slots.fill(pattern, Stream.concat(filled, problem.cause().stream().map(cause -> cause.inFull(locale))).toList());
     }
 
     private String detail(String pattern, int slot, String detail) {

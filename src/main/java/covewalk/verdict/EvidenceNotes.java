@@ -56,6 +56,9 @@ final class EvidenceNotes {
         }
         Optional<ReferenceSpot> by = evidence.correctedBy(tally.setUp());
         by.ifPresent(spot -> notes.add(corrected(tally, spot)));
+        if (!correctionAsked && spots.stream().anyMatch(spot -> spot.drifts() && spot.timed())) {
+            notes.add(Note.of(Note.Kind.DRIFT_CORRECTABLE, tally.setUp()));
+        }
         if (correctionAsked && by.isEmpty()) {
             notes.add(Note.of(Note.Kind.DRIFT_NOT_CORRECTED, tally.setUp()));
         }

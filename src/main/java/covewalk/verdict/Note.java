@@ -46,6 +46,8 @@ public record Note(Kind kind, List<String> details) {
         REFERENCE_DRIFT_BY_ORDER(2),
         /** No reference spot was read often enough, or none at the end: drift cannot be seen. Detail: set-up. */
         DRIFT_NOT_SEEN(1),
+        /** A drift is there that nobody asked to take off, and that could be. Detail: set-up. */
+        DRIFT_CORRECTABLE(1),
         /** Readings were corrected. Details: set-up, readings, steps, minutes, uncertainty in steps, readings not corrected. */
         DRIFT_CORRECTED(1),
         /** A correction was asked for, and there was nothing to go by or nothing to correct. Detail: set-up. */

@@ -1,5 +1,7 @@
 package covewalk.words;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
@@ -11,6 +13,10 @@ import java.util.concurrent.ConcurrentHashMap;
 public final class Numbers {
 
     private static final double INCHES_PER_M = 1 / 0.0254; // exact, by the international yard of 1959
+    /** What is less is the rounding of a sum, and 0. */
+    private static final double LEAST = 1e-9;
+    private static final int LEAST_DECIMALS = 10;
+    private static final MathContext TWO_DIGITS = new MathContext(2);
     private static final int QUARTERS_PER_FOOT = 48;
     private static final String[] QUARTERS = {"", " 1/4", " 1/2", " 3/4"};
 
@@ -29,9 +35,15 @@ public final class Numbers {
         return zero && digits.startsWith("\u2212") ? digits.substring(1) : digits;
     }
 
-    /** With at most this many decimals, none of them an idle zero. */
+    /** With at most this many decimals, none of them an idle zero; with two digits where so few would show 0 for what is none. */
     public String plain(double value, int mostDecimals) {
-        return format("0" + (mostDecimals == 0 ? "" : "." + "#".repeat(mostDecimals)), RoundingMode.HALF_EVEN).format(value);
+        boolean wouldVanish = Math.abs(value) > LEAST && Math.abs(value) <= Math.pow(10, -mostDecimals) / 2;
+        return wouldVanish ? format(optional(LEAST_DECIMALS), RoundingMode.HALF_EVEN).format(new BigDecimal(value).round(TWO_DIGITS))
+                : format(optional(mostDecimals), RoundingMode.HALF_EVEN).format(value);
+    }
+
+    private static String optional(int decimals) {
+        return "0" + (decimals == 0 ? "" : "." + "#".repeat(decimals));
     }
 
     /** Steps, to two decimals. */

@@ -76,11 +76,29 @@ class CheckCommandTest {
     }
 
     @Test
+    void aLimitNearNothingIsNotShownAsNone() throws IOException {
+        SmallSurvey.in(folder, 5);
+        assertTrue(FrontDoor.run("check", folder.toString(), "--limit", "1e-3").out().startsWith("Limit: 0.001 steps between neighbours"));
+        assertTrue(FrontDoor.run("plan", folder.toString(), "--limit", "1e-3").out().replaceAll("\\s+", " ").contains("the limit of 0.001."));
+        assertTrue(FrontDoor.run("check", folder.toString(), "--limit", "1e-3", "--language", "de").out().startsWith("Grenze: 0,001 Schritte"));
+    }
+
+    @Test
     void rowsThatWereSetAsideAreToldBesideTheVerdicts() throws IOException {
         SmallSurvey.in(folder, 5);
         Files.writeString(folder.resolve("set-aside.csv"), "source,line,column,reason,row\na.csv,2,x,no number,\"1,2\"\na.csv,3,x,no number,\"1,\n3\"\n");
         String out = FrontDoor.run("check", folder.toString()).out().replaceAll("\\s+", " ");
         assertTrue(out.contains("Note: set-aside.csv: Rows that could not be taken: 2."), out);
+    }
+
+    @Test
+    void aFolderInPlaceOfTheDescriptionIsNamed() throws IOException {
+        Files.createDirectories(folder.resolve("survey.json"));
+        for (String command : List.of("check", "plan", "punch")) {
+            Run run = FrontDoor.run(command, folder.toString());
+            assertEquals("survey.json: This is a folder, and a file of this name belongs here. Put the file back in its place.\n", run.err());
+            assertEquals(2, run.code());
+        }
     }
 
     /** In the demonstration C1 has a joint and a drift beyond, an unsettled joint and one within. */

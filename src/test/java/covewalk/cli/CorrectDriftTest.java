@@ -19,6 +19,8 @@ class CorrectDriftTest {
 
     private static final String SAID = "readings were corrected for drift, linearly in time: 4 steps";
 
+    private static final String ADVICE = "this drift can be taken off: in the window, and by check, punch and report with --correct-drift.";
+
     @TempDir
     Path folder;
 
@@ -62,6 +64,7 @@ class CorrectDriftTest {
 
         assertEquals(1, run.code(), run.out());
         assertTrue(inOneLine(run.out()).contains("the reference spot at 0.50 m in cove C1 drifted by 4 steps"), run.out());
+        assertTrue(inOneLine(run.out()).contains(ADVICE), run.out());
         assertFalse(run.out().contains(SAID), run.out());
     }
 
@@ -70,7 +73,9 @@ class CorrectDriftTest {
         Run run = FrontDoor.run("check", drifting(), "--correct-drift");
 
         assertEquals("0 beyond, 0 unsettled, 1 within, 1 not read", run.lastLine());
+        assertTrue(inOneLine(run.out()).contains("drifted by 4 steps"), run.out());
         assertTrue(inOneLine(run.out()).contains(SAID), run.out());
+        assertFalse(inOneLine(run.out()).contains("--correct-drift"), "nobody is told to do what is done: " + run.out());
     }
 
     @Test

@@ -9,8 +9,10 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -24,6 +26,8 @@ class FailureWordsTest {
         return Stream.of(
                 Arguments.of(new NoSuchFileException("/a/b/readings.csv"), "readings.csv: it is not there" + AGAIN),
                 Arguments.of(new AccessDeniedException("/a/b/readings.csv"), "readings.csv: access is denied" + AGAIN),
+                Arguments.of(new NotDirectoryException("/a/b/photos"), "photos: a file is where a folder should be" + AGAIN),
+                Arguments.of(new FileAlreadyExistsException("/a/b/originals"), "originals: a file is where a folder should be" + AGAIN),
                 Arguments.of(new FileSystemException("/a/b/punch-list.html", null, "No space left on device"),
                         "punch-list.html: No space left on device" + AGAIN),
                 Arguments.of(new FileSystemException("/a/b/survey.json"), "survey.json: the disk gave no reason" + AGAIN),

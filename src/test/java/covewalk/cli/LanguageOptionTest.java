@@ -8,6 +8,7 @@ import covewalk.cli.FrontDoor.Run;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -86,6 +87,27 @@ class LanguageOptionTest {
             assertTrue(german.err().contains("Die Einbaustrecke endet bei 13 m"), german.err());
             assertEquals(2, german.code());
         }
+    }
+
+    @Test
+    void aDamagedLogOfItemsIsToldInGermanToo() throws IOException {
+        Files.writeString(survey.resolve("punch.csv"), "item,due\n1,soon\n");
+        for (Run german : List.of(run("punch", "--language", "de"), run("report", "--out", folder.resolve("out").toString(), "--language", "de"))) {
+            assertEquals("punch.csv:2: due: soon ist kein Datum. Schreiben wie 2026-12-01.\n", german.err());
+            assertEquals(2, german.code());
+        }
+    }
+
+    @Test
+    void whatCouldNotBeKeptIsToldInGermanOnScreenAndOnPaper() throws IOException {
+        Files.writeString(survey.resolve("punch.csv"), "item,due\n");
+        String why = "Die Datei hat keine Spalte cove, die hier gebraucht wird.";
+        Run punch = run("punch", "--item", "1", "--due", "2026-12-01", "--language", "de");
+        assertTrue(punch.err().startsWith("punch.csv:1: cove: " + why), punch.err());
+        assertEquals(2, punch.code());
+        Run report = run("report", "--out", folder.resolve("out").toString(), "--language", "de");
+        assertTrue(report.err().contains(why), report.err());
+        assertFalse(report.err().contains("The file"), report.err());
     }
 
     @Test

@@ -72,6 +72,16 @@ class PlanCommandTest {
     }
 
     @Test
+    void whereNothingIsToBeReadItSaysWhichOfTheReasonsItIs() throws IOException {
+        SmallSurvey.in(folder, 5);
+        assertTrue(FrontDoor.run("plan", folder.toString()).out().contains("\n  Nothing to read: no joint is open.\n"));
+        Files.writeString(folder.resolve("readings.csv"), SmallSurvey.HEADER);
+        Path description = folder.resolve("survey.json");
+        Files.writeString(description, Files.readString(description).replaceAll("\"placements\": *\\[[^]]*]", "\"placements\": []"));
+        assertTrue(FrontDoor.run("plan", folder.toString()).out().contains("\n  Nothing to read: no reel is placed in this cove.\n"));
+    }
+
+    @Test
     void whatCannotBeReadCannotBePlanned() {
         Run run = FrontDoor.run("plan", folder.resolve("nowhere").toString());
         assertEquals(2, run.code());

@@ -232,6 +232,7 @@ class ReportCommandTest {
         --for warranty              | --reel is missing: which reel the dossier is about. Give its id or its serial.
         --reel R1                   | --reel goes with --for warranty. Give both, or leave it out.
         --for specifier --reel R1   | --reel goes with --for warranty. Give both, or leave it out.
+        --for warranty --reel r9    | --reel: no reel has the id or serial r9. There are: R1, R2, R3.
         --for warranty --reel R9    | --reel: no reel has the id or serial R9. There are: R1, R2, R3.
         """)
     void whatDoesNotGoTogetherIsRefusedBeforeAnythingIsWritten(String options, String words) throws IOException {
@@ -253,5 +254,18 @@ class ReportCommandTest {
         assertTrue(Files.exists(out.resolve("warranty-R1.html")));
         assertEquals("--reel: several reels have the serial S2. Give the id of one: R2, R3.\n",
                 FrontDoor.run("report", survey.toString(), "--out", out.toString(), "--for", "warranty", "--reel", "S2").err());
+    }
+
+    @Test
+    void capitalsOfAReelMatterOnlyWhereTheyTellTwoApart() throws IOException {
+        Path description = survey.resolve("survey.json");
+        Files.writeString(description, Files.readString(description).replace("\"id\": \"R2\",", "\"id\": \"R2\", \"serial\": \"Qa\",")
+                .replace("\"id\": \"R3\",", "\"id\": \"R3\", \"serial\": \"qA\","));
+        FrontDoor.run("report", survey.toString(), "--out", out.toString(), "--for", "warranty", "--reel", "r1");
+        assertTrue(Files.exists(out.resolve("warranty-R1.html")));
+        assertEquals("--reel: QA fits several reels where capitals do not count. Give the id of one as it is written here: R2, R3.\n",
+                FrontDoor.run("report", survey.toString(), "--out", out.toString(), "--for", "warranty", "--reel", "QA").err());
+        FrontDoor.run("report", survey.toString(), "--out", out.toString(), "--for", "warranty", "--reel", "qA");
+        assertTrue(Files.exists(out.resolve("warranty-R3.html")));
     }
 }

@@ -123,6 +123,23 @@ class RetestTest {
         assertTrue(written("punch-list.html").contains("The earlier survey gone does not lie beside this one"));
     }
 
+    /** The table says it as a note, and beside JSON it goes to the error output; in the words of the report. */
+    @Test
+    void checkMissesItToo() throws IOException {
+        String survey = second(5, "gone").toString();
+        String missed = "survey.json: visit.follows: The earlier survey gone does not lie beside this one, so nothing is said of before.";
+        assertTrue(FrontDoor.run("check", survey).out().replaceAll("\\s+", " ").contains("Note: " + missed));
+        assertTrue(FrontDoor.run("check", survey, "--json").err().startsWith(missed));
+        Files.writeString(first.resolve("punch.csv"), "item,due\n1,soon\n");
+        assertTrue(FrontDoor.run("check", second(5, "first walk").toString(), "--json").err().startsWith("The earlier survey first walk cannot be"
+                + " read, so nothing is said of before. There it says: punch.csv:2: due: soon is no date."));
+    }
+
+    @Test
+    void checkSaysNothingOfAnEarlierSurveyThatIsThere() throws IOException {
+        assertEquals("", FrontDoor.run("check", second(5, "first walk").toString(), "--json").err());
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"../first walk", "..", ".", "/tmp", "a/../first walk", "C:first walk", "second/../first walk"})
     void onlyAPlainNameIsLookedFor(String trick) throws IOException {
@@ -143,5 +160,29 @@ class RetestTest {
         assertTrue(run.err().contains("The earlier survey first walk cannot be read, so nothing is said of before. There it says: punch.csv:2: due:"
                 + " soon is no date. Write it as 2026-12-01. Put that right there.\n"), run.err());
         assertEquals(1, run.code());
+    }
+
+    @Test
+    void anEarlierSurveyThatTheDiskWithholdsStopsNothing() throws IOException {
+        Path second = second(5, "first walk");
+        Path log = first.resolve("readings.csv");
+        Files.delete(log);
+        Files.createSymbolicLink(log, log.getFileName()); // leads to itself, so no system can open it
+        Run run = report(second);
+        assertTrue(run.err().contains("The earlier survey first walk cannot be read, so nothing is said of before. There it says: The disk does"
+                + " not do it: "), run.err());
+        assertEquals(1, run.code());
+        assertEquals(1, FrontDoor.run("check", second.toString()).code());
+    }
+
+    @Test
+    void whatIsWrongThereIsToldInTheLanguageOfTheReport() throws IOException {
+        Path description = first.resolve("survey.json");
+        Files.writeString(description, Files.readString(description).replace("\"lengthM\": 12.0", "\"lengthM\": 11.5"));
+        FrontDoor.run("report", second(5, "first walk").toString(), "--out", folder.resolve("out").toString(), "--language", "de");
+        String page = written("punch-list.html").replaceAll("\\s+", " ");
+        assertTrue(page.contains("Die frühere Begehung first walk kann nicht gelesen werden, deshalb wird von vorher nichts gesagt. Dort heißt es: survey.json:"), page);
+        assertTrue(page.contains("endet bei 12 m, und die Voute ist 11,5 m lang."), page);
+        assertFalse(page.contains("Correct one of them"), page);
     }
 }

@@ -166,6 +166,20 @@ class VerifyCommandTest {
         assertEquals(2, run.code());
     }
 
+    @Test
+    void sealsThatAreNoSealsAreToldAsTheFileTheyAre() throws IOException {
+        Path seals = survey.resolve("seal.json");
+        Files.writeString(seals, "");
+        assertEquals("seal.json: The file is empty. Restore it from a copy.\n", verify().err());
+        Files.writeString(seals, "[]");
+        assertEquals("seal.json:1: The file has to begin with a curly bracket and end with one. Restore it from a copy.\n", verify().err());
+        Files.delete(seals);
+        Files.createDirectory(seals);
+        Run run = verify();
+        assertEquals("seal.json: This is a folder, and a file of this name belongs here. Put the file back in its place.\n", run.err());
+        assertEquals(2, run.code());
+    }
+
     /** A seal made by somebody else may name any file; the files outside the survey are not opened. */
     @Test
     void aForgedSealOpensNoOtherFile() throws IOException {

@@ -88,7 +88,7 @@ class CctDuvTest {
     @Test
     void knowsTheWayBackFromUPrimeAndVPrime() {
         CctDuv warm = new CctDuv(2700, 0.003);
-        Jacobian back = warm.jacobianFromUvPrime();
+        Jacobian back = warm.jacobianToUvPrime().inverse();
         UvPrime a = warm.toUvPrime().plus(1e-6, 0);
         UvPrime b = warm.toUvPrime().plus(0, 1e-6);
         assertEquals((cct(a).cctK() - 2700) / 1e-6, back.a(), 1e-3 * Math.abs(back.a()));

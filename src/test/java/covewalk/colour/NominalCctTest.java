@@ -50,7 +50,7 @@ class NominalCctTest {
     /** The printed x, y give the defining CCT and Duv back to within what their digits are worth there, and those of Duv. */
     private static void comesBack(Xy printed, double cctK, double duv, double digits, double duvDigits) {
         CctDuv found = (CctDuv) ColourTemperature.of(printed);
-        Jacobian j = found.jacobianFromUvPrime().times(printed.jacobianToUvPrime());
+        Jacobian j = found.jacobianToUvPrime().inverse().times(printed.jacobianToUvPrime());
         assertEquals(cctK, found.cctK(), 1.02 * digits * (Math.abs(j.a()) + Math.abs(j.b())));
         assertEquals(duv, found.duv(), 1.02 * digits * (Math.abs(j.c()) + Math.abs(j.d())) + duvDigits);
     }

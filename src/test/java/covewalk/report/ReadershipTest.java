@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ReadershipTest {
 
     private final Survey survey = Sample.judgement().survey()
-            .withReels(List.of(reel("R1", "S1"), reel("R2", "S2"), reel("R3", "S2"), reel("S1", "")));
+            .withReels(List.of(reel("R1", "S1"), reel("R2", "S2"), reel("R3", "S2"), reel("S1", ""), reel("a7", "Q-4"), reel("A7", "q-4b"), reel("B2", "b3"), reel("B3", "")));
 
     private static Reel reel(String id, String serial) {
         return new Reel(id, "", "", "", OptionalInt.empty(), "", "", serial, "", "", OptionalDouble.empty(), OptionalDouble.empty(),
@@ -29,6 +29,12 @@ class ReadershipTest {
         R1 | R1    | an id
         S2 | R2 R3 | a serial that two reels have: somebody has to say which
         S1 | S1    | an id goes before a serial
+        r2 | R2    | one alone, where capitals do not count
+        s2 | R2 R3 | by serial too
+        q-4 | a7   | a serial in other capitals
+        a7 | a7    | as it is written goes first
+        b3 | B2    | so it does by serial
+        B3 | B3    | and by id
         R9 | ''    | nobody has it
         '' | ''    | nothing named, though one reel has no serial
         """)

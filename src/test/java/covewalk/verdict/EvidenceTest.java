@@ -91,6 +91,17 @@ class EvidenceTest {
     }
 
     @Test
+    void thatADriftCanBeTakenOffIsSaidOnlyWhereItIsLeftInAndHasTimes() {
+        assertEquals(Optional.of(List.of("A")), evening(1, 3).noted(Note.Kind.DRIFT_CORRECTABLE, false));
+        assertEquals(Optional.empty(), evening(1, 3).noted(Note.Kind.DRIFT_CORRECTABLE, true));
+        assertEquals(Optional.empty(), evening(1, 0).noted(Note.Kind.DRIFT_CORRECTABLE, false));
+        EveningLog untimed = new EveningLog(2, QUIET, 3);
+        untimed.clock = false;
+        walked(untimed);
+        assertEquals(Optional.empty(), untimed.noted(Note.Kind.DRIFT_CORRECTABLE, false));
+    }
+
+    @Test
     void withoutTimesADriftIsSeenInTheOrderOfReadingAndNotCorrected() {
         EveningLog log = new EveningLog(2, QUIET, 3);
         log.clock = false;

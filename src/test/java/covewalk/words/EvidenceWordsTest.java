@@ -13,9 +13,10 @@ class EvidenceWordsTest {
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
         # note                   | details                     | sentence
-        REFERENCE_DRIFT          | A;C1;2.00;1.52;45;warmer    | Set-up A: the reference spot at 2.00 m in cove C1 drifted by 1.52 steps (of 0.0011 in u'v') in 45 minutes, towards warmer: more than chance and twice the repeatability. Meter or light is drifting; that can be taken off: in the window, and by check and report with --correct-drift.
+        REFERENCE_DRIFT          | A;C1;2.00;1.52;45;warmer    | Set-up A: the reference spot at 2.00 m in cove C1 drifted by 1.52 steps (of 0.0011 in u'v') in 45 minutes, towards warmer: more than chance and twice the repeatability. Meter or light is drifting.
         REFERENCE_DRIFT_BY_ORDER | A;C1;2.00;1.52;warmer       | Set-up A: the reference spot at 2.00 m in cove C1 drifted by 1.52 steps (of 0.0011 in u'v') over the walk, towards warmer: more than chance and twice the repeatability. Readings there lack a time, so they were taken in the order of the log, and nothing can be corrected.
         DRIFT_NOT_SEEN           | A                           | Set-up A: drift of meter or light cannot be seen. Read one reference spot at the start, now and then, and at the end: three visits or more.
+        DRIFT_CORRECTABLE        | A                           | Set-up A: this drift can be taken off: in the window, and by check, punch and report with --correct-drift.
         DRIFT_CORRECTED          | A;36;4.51;90;0.31;2         | Set-up A: 36 readings were corrected for drift, linearly in time: 4.51 steps (of 0.0011 in u'v') in 90 minutes, standard uncertainty 0.31. Without a time and not corrected: 2. The readings stay as typed.
         DRIFT_NOT_CORRECTED      | A                           | Set-up A: no drift was corrected, since no reference spot with times shows one.
         DARK_SUBTRACTED          | A;12;1.25                   | Set-up A: light left with the cove off, up to 1.25 % of the lux, was subtracted from 12 readings as tristimulus values. The readings stay as typed.

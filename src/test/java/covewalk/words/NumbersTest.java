@@ -44,6 +44,23 @@ class NumbersTest {
         assertEquals("3.40", english.steps(3.4));
     }
 
+    @ParameterizedTest(name = "{3}")
+    @CsvSource(textBlock = """
+        # value,   most, written,  why
+        2,         2,    2,        no idle zeros
+        0.006,     2,    0.01,     one that does not vanish is rounded
+        0.001,     2,    0.001,    a limit of 0 steps is none
+        0.005,     2,    0.005,    which half to even makes 0
+        -0.00015,  2,    −0.00015, either side of 0
+        0.000126,  2,    0.00013,  two digits are enough
+        0.3,       0,    0.3,      also where whole numbers are shown
+        0,         2,    0,        nothing is nothing
+        5.6e-17,   2,    0,        what 0.1 + 0.2 - 0.3 leaves
+        """)
+    void showsNoZeroForWhatIsNone(double value, int mostDecimals, String written, String why) {
+        assertEquals(written, english.plain(value, mostDecimals), why);
+    }
+
     @Test
     void givesZeroNoSign() {
         assertEquals("0.00", english.fixed(-0.001, 2));

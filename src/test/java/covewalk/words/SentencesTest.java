@@ -19,6 +19,7 @@ import covewalk.verdict.claim.ClaimVerdict;
 import covewalk.verdict.claim.WhyOpen;
 import covewalk.verdict.limit.Verdict;
 import covewalk.verdict.plan.Access;
+import covewalk.verdict.plan.CovePlan;
 import covewalk.verdict.plan.Stop;
 import java.io.IOException;
 import java.io.InputStream;
@@ -66,6 +67,7 @@ class SentencesTest {
             Map.entry("claim.why.", codes(WhyOpen.values(), WhyOpen.NONE)),
             Map.entry("plan.access.", codes(Access.values())), Map.entry("plan.what.", codes(Stop.Kind.values())),
             Map.entry("plan.per.", codes(ErrorPer.values())),
+            Map.entry("plan.nothing.", codes(CovePlan.WhyNothing.values())),
             Map.entry("plan.outlook.", Set.of("too-coarse", "unlike-reels", "too-short")),
             Map.entry("priority.", Set.of("first", "next", "read-again", "agree")),
             Map.entry("towards.", Set.of("warmer", "cooler", "greener", "pinker")),

@@ -1,10 +1,8 @@
 package covewalk.app.parts;
 
 import covewalk.plot.Picture;
-import covewalk.plot.Shape;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.css.CssMetaData;
@@ -14,21 +12,13 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.layout.Region;
 
-/**
- * A picture as wide as there is room for. Whoever points at a shape or taps it hears what it means from
- * {@link #setOnPointed}; whoever cannot see it has the picture's words.
- */
+/** A picture as wide as there is room for; whoever cannot see it has the picture's words. */
 public final class PicturePane extends Region {
 
     private final Canvas canvas = new Canvas();
     private final Inks inks;
     private final ObjectProperty<Picture> picture = new SimpleObjectProperty<>();
     private final double mostPixelsPerMm;
-    private Consumer<Pointed> pointed = nobody -> { };
-
-    /** A place in the picture, and what the shape there says; empty where there is none. */
-    public record Pointed(double xMm, double yMm, String says) {
-    }
 
     /** A picture that grows without end. */
     public PicturePane() {
@@ -49,8 +39,6 @@ public final class PicturePane extends Region {
             requestLayout();
         });
         inks.changed(this::requestLayout);
-        canvas.setOnMouseMoved(event -> point(event.getX(), event.getY()));
-        canvas.setOnMouseClicked(event -> point(event.getX(), event.getY()));
     }
 
     public ObjectProperty<Picture> pictureProperty() {
@@ -59,19 +47,6 @@ public final class PicturePane extends Region {
 
     public void show(Picture shown) {
         picture.set(shown);
-    }
-
-    /** @param listener told of every place pointed at or tapped */
-    public void setOnPointed(Consumer<Pointed> listener) {
-        pointed = listener;
-    }
-
-    private void point(double x, double y) {
-        if (picture.get() != null) {
-            double scale = scale(getWidth());
-            String says = Shapes.at(picture.get(), x / scale, y / scale).map(Shape::says).orElse("");
-            pointed.accept(new Pointed(x / scale, y / scale, says));
-        }
     }
 
     private double scale(double width) {

@@ -41,6 +41,9 @@ final class DescriptionFile {
     }
 
     Description read() throws IOException {
+        if (Files.isDirectory(file)) {
+            return refused(Problem.refusal("json.is-folder"));
+        }
         try {
             if (Files.size(file) > JsonTree.MOST_BYTES) {
                 return refused(Problem.refusal("json.too-much"));

@@ -61,8 +61,11 @@ final class JsonTree {
     private Read read() throws IOException {
         Optional<ObjectNode> root = Optional.empty();
         try {
-            JsonNode node = parser.nextToken() == null ? NullNode.getInstance() : root();
-            if (parser.nextToken() != null) {
+            boolean blank = parser.nextToken() == null;
+            JsonNode node = blank ? NullNode.getInstance() : root();
+            if (blank) {
+                add(Problem.refusal("json.blank"), 0);
+            } else if (parser.nextToken() != null) {
                 add(Problem.refusal("json.trailing"), parser.currentTokenLocation().getLineNr());
             } else if (node instanceof ObjectNode object) {
                 root = problems.isEmpty() ? Optional.of(object) : Optional.empty();

@@ -25,6 +25,9 @@ final class SealFile {
 
     /** The seals; empty where none was issued. Refused where the file is damaged or of another format. */
     Outcome<List<SealEntry>> read() throws IOException {
+        if (Files.isDirectory(file)) {
+            return Outcome.refused(Problem.refusal("json.is-folder").at(FileNames.SEAL, 0, ""));
+        }
         try {
             JsonTree.Read tree = JsonTree.read(Files.readAllBytes(file));
             return tree.root().isEmpty() ? Outcome.refused(named(tree.problems())) : read(tree);

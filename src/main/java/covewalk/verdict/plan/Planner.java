@@ -12,6 +12,7 @@ import covewalk.verdict.CoveJudgement;
 import covewalk.verdict.JudgedJoint;
 import covewalk.verdict.Judgement;
 import covewalk.verdict.limit.Verdict;
+import covewalk.verdict.plan.CovePlan.WhyNothing;
 import covewalk.verdict.plan.PlannedJoint.Outlook;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -55,8 +56,23 @@ final class Planner {
     private CovePlan cove(CoveJudgement cove, Demand demand) {
         Map<Placement, Layout> layouts = layouts(cove, demand);
         List<Stop> stops = new Walk(cove, setUp, layouts, toRead(cove)).stops();
-        return new CovePlan(cove.cove(), Access.of(cove.cove()), stops,
-                cove.joints().stream().map(joint -> joint(joint, cove, layouts, demand)).toList());
+        List<PlannedJoint> joints = cove.joints().stream().map(joint -> joint(joint, cove, layouts, demand)).toList();
+        return new CovePlan(cove.cove(), Access.of(cove.cove()), stops, joints,
+                stops.isEmpty() ? Optional.of(whyNothing(cove, joints, layouts)) : Optional.empty());
+    }
+
+    private static WhyNothing whyNothing(CoveJudgement cove, List<PlannedJoint> joints, Map<Placement, Layout> layouts) {
+        if (cove.cove().placements().isEmpty()) {
+            return WhyNothing.NO_REELS;
+        }
+        if (joints.isEmpty()) {
+            return layouts.isEmpty() ? WhyNothing.TOO_SHORT : WhyNothing.SETTLED;
+        }
+        List<Outlook> open = joints.stream().map(PlannedJoint::outlook).filter(outlook -> outlook != Outlook.SETTLED).toList();
+        if (open.isEmpty()) {
+            return WhyNothing.SETTLED;
+        }
+        return open.stream().allMatch(outlook -> outlook == Outlook.TOO_SHORT) ? WhyNothing.TOO_SHORT : WhyNothing.READ;
     }
 
     /** Placements with a joint that is open still; where there is no joint, the one there is. */

@@ -139,8 +139,8 @@ class DescriptionProblemsTest {
     @ParameterizedTest(name = "{index}: {1}")
     @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
         # the whole file | what is seen
-        ~~ | R survey.json:1: A description begins with a curly bracket and ends with one. Restore the file from a copy.
-        [] | R survey.json:1: A description begins with a curly bracket and ends with one. Restore the file from a copy.
+        ~~ | R survey.json: The file is empty. Restore it from a copy.
+        [] | R survey.json:1: The file has to begin with a curly bracket and end with one. Restore it from a copy.
         {  | R survey.json:1: The file ends too early: a bracket or a quotation mark is still open. Close it, or restore the file from a copy.
         {} {} | R survey.json:1: There is text after the closing bracket. Take it out.
         {} | R survey.json:1: format: This is missing. Fill it in.

@@ -57,6 +57,10 @@ final class PlannedWalk {
         return this;
     }
 
+    boolean isEmpty() {
+        return reels.isEmpty();
+    }
+
     Survey survey() {
         double length = placements.get(placements.size() - 1).toM();
         SetUp setUp = new SetUp("A", "", "", Optional.empty(), repeatabilityUv, 0.0015, 0.0005, Reads.STRIP, smearM, 100, Set.of());

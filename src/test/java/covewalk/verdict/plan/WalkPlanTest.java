@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import covewalk.verdict.Judge;
 import covewalk.verdict.limit.Verdict;
+import covewalk.verdict.plan.CovePlan.WhyNothing;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -75,6 +77,29 @@ class WalkPlanTest {
         WalkPlan again = WalkPlan.of(new Judge().judge(walk.survey(), walk.read(first)));
         assertEquals(List.of(), again.coves().get(0).stops());
         assertEquals(PlannedJoint.Outlook.SETTLED, again.coves().get(0).joints().get(0).outlook());
+    }
+
+    private static Optional<WhyNothing> whyNothing(PlannedWalk walk, boolean read) {
+        WalkPlan first = WalkPlan.of(new Judge().judge(walk.survey(), List.of()));
+        return WalkPlan.of(new Judge().judge(walk.survey(), read ? walk.read(first) : List.of())).coves().get(0).whyNothing();
+    }
+
+    @ParameterizedTest(name = "{3}")
+    @CsvSource(nullValues = "-", textBlock = """
+        # reels of m, second reel off by steps, read, why nothing, why that
+        '5 5',        0,                        false, -,         there is something to read
+        '5 5',        6,                        true,  SETTLED,   the joint is far beyond the limit
+        '5 5',        2,                        true,  READ,      a joint on the limit stays open after the whole plan
+        '5',          0,                        true,  SETTLED,   a reel alone has no joint
+        '0.1 0.1',    0,                        false, TOO_SHORT, nowhere does the meter see one reel alone
+        '5 5 0.1',    6,                        true,  TOO_SHORT, 'the first joint is settled, the second has a short side'
+        """)
+    void saysWhyThereIsNothingToRead(String lengths, double steps, boolean read, WhyNothing why, String whyThat) {
+        PlannedWalk walk = new PlannedWalk(7, 0.0003, 0.05);
+        for (String length : lengths.split(" ")) {
+            walk.reel(Double.parseDouble(length), walk.isEmpty() ? 0 : steps);
+        }
+        assertEquals(Optional.ofNullable(why), whyNothing(walk, read), whyThat);
     }
 
     @Test

@@ -11,20 +11,10 @@ import java.util.Objects;
  */
 public record ConvertOptions(int digits, Locale locale) {
 
-    /** Six digits, problems in English. */
-    public static final ConvertOptions USUAL = new ConvertOptions(6, Locale.ROOT);
-
-    /** The most digits that can be asked for: the sums are exact to twelve decimals. */
-    public static final int MOST_DIGITS = SignificantDigits.MOST;
-
     public ConvertOptions {
         Objects.requireNonNull(locale, "locale");
-        if (digits < 1 || digits > MOST_DIGITS) {
-            throw new IllegalArgumentException(digits + " significant digits: from 1 to " + MOST_DIGITS + " can be written");
+        if (digits < 1 || digits > SignificantDigits.MOST) {
+            throw new IllegalArgumentException(digits + " significant digits: from 1 to " + SignificantDigits.MOST + " can be written");
         }
-    }
-
-    public ConvertOptions withDigits(int others) {
-        return new ConvertOptions(others, locale);
     }
 }

@@ -14,26 +14,10 @@ import java.util.Optional;
  */
 public record ImportOptions(Map<String, String> named, Optional<String> cove, Optional<String> setUp, Stations stations) {
 
-    /** Nothing but what the file says itself. */
-    public static final ImportOptions NONE =
-            new ImportOptions(Map.of(), Optional.empty(), Optional.empty(), new Stations.Unsaid());
-
     public ImportOptions {
         named = Map.copyOf(named);
         Objects.requireNonNull(cove, "cove");
         Objects.requireNonNull(setUp, "setUp");
         Objects.requireNonNull(stations, "stations");
-    }
-
-    public ImportOptions at(Stations others) {
-        return new ImportOptions(named, cove, setUp, others);
-    }
-
-    public ImportOptions inCove(String id) {
-        return new ImportOptions(named, Optional.of(id), setUp, stations);
-    }
-
-    public ImportOptions naming(Map<String, String> columns) {
-        return new ImportOptions(columns, cove, setUp, stations);
     }
 }

@@ -149,7 +149,7 @@ class TableConversionTest {
     }
 
     private static TableConversion conversion(int digits) {
-        return new TableConversion(HeaderTable.ofTheTrade(), ConvertOptions.USUAL.withDigits(digits));
+        return new TableConversion(HeaderTable.ofTheTrade(), new ConvertOptions(digits, Locale.ROOT));
     }
 
     private static String converted(String table, int digits) throws IOException {
@@ -160,7 +160,7 @@ class TableConversionTest {
 
     private static byte[] bytes(InputStream in, int workers) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        new TableConversion(HeaderTable.ofTheTrade(), ConvertOptions.USUAL.withDigits(4), workers).convert(in, out);
+        new TableConversion(HeaderTable.ofTheTrade(), new ConvertOptions(4, Locale.ROOT), workers).convert(in, out);
         return out.toByteArray();
     }
 

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 class DemoExportsTest {
 
     private static final Path DEMO = Path.of("survey-demo", "meter-exports");
-    private static final ImportOptions EACH_HALF_METRE = ImportOptions.NONE.at(new Stations.Evenly(typed("0.25"), typed("0.5")));
+    private static final ImportOptions EACH_HALF_METRE = SurveyOnDisk.at(new Stations.Evenly(typed("0.25"), typed("0.5")));
 
     @TempDir
     Path temporary;
@@ -26,7 +26,7 @@ class DemoExportsTest {
     @Test
     void importsUtf16WithTabsAndItsOwnPositions() throws IOException {
         SurveyOnDisk survey = SurveyOnDisk.in(temporary);
-        assertEquals("", said(survey.add(DEMO.resolve("foyer-utf16-tabs.csv"), ImportOptions.NONE)));
+        assertEquals("", said(survey.add(DEMO.resolve("foyer-utf16-tabs.csv"), SurveyOnDisk.NOTHING_SAID)));
         assertEquals(12, survey.log().size());
         assertEquals("1 C1 0.25 2717 -0.0001 427.2 2026-10-05T19:31:04 from foyer-utf16-tabs.csv line 6; 1", first(survey));
     }

@@ -112,7 +112,7 @@ class HostileFilesTest {
 
     private String onlyAtOnePlace(String file, int kept) throws IOException {
         Stations atOne = new Stations.Evenly(SurveyOnDisk.typed("1"), SurveyOnDisk.typed("0"));
-        return result(file, kept, ImportOptions.NONE.at(atOne));
+        return result(file, kept, SurveyOnDisk.at(atOne));
     }
 
     private String result(String file, int kept, ImportOptions options) throws IOException {

@@ -104,16 +104,16 @@ class MeterImportTest {
         """)
     void addsAReadingWith(String what, String other) throws IOException {
         SurveyOnDisk survey = SurveyOnDisk.in(temporary);
-        survey.add("position_m,CCT,Duv,Time\n1,2712,0.0012,2026-10-05 20:15:00\n", ImportOptions.NONE);
-        assertEquals(1, survey.add(other.replace('~', '\n'), ImportOptions.NONE).kept(), what);
+        survey.add("position_m,CCT,Duv,Time\n1,2712,0.0012,2026-10-05 20:15:00\n", SurveyOnDisk.NOTHING_SAID);
+        assertEquals(1, survey.add(other.replace('~', '\n'), SurveyOnDisk.NOTHING_SAID).kept(), what);
     }
 
     @Test
     void knowsAsManyReadingsAsTheLogHasAndNoMore() throws IOException {
         SurveyOnDisk survey = SurveyOnDisk.in(temporary);
         String repeat = "1;2712;0,0012;2026-10-05 20:15\n";
-        survey.add("position_m,CCT,Duv,Time\n1,2712,0.0012,2026-10-05 20:15\n", ImportOptions.NONE);
-        ImportResult again = survey.add("position_m;CCT;Duv;Time\n" + repeat + repeat + repeat, ImportOptions.NONE);
+        survey.add("position_m,CCT,Duv,Time\n1,2712,0.0012,2026-10-05 20:15\n", SurveyOnDisk.NOTHING_SAID);
+        ImportResult again = survey.add("position_m;CCT;Duv;Time\n" + repeat + repeat + repeat, SurveyOnDisk.NOTHING_SAID);
         assertEquals("2 1", again.kept() + " " + again.alreadyThere(), "a clock without seconds does not tell repeats apart");
     }
 
@@ -121,7 +121,7 @@ class MeterImportTest {
     void knowsTheReadingsInACopyOfTheLog() throws IOException {
         SurveyOnDisk survey = SurveyOnDisk.in(temporary);
         survey.add("CCT,Duv,Time\n2712,0.0012,2026-10-05 20:15:00\n2712,0.0012,2026-10-05 20:15:00\n", IN_ROW_ORDER);
-        ImportResult copy = survey.add("copy.csv", Files.readAllBytes(survey.file("readings.csv")), ImportOptions.NONE);
+        ImportResult copy = survey.add("copy.csv", Files.readAllBytes(survey.file("readings.csv")), SurveyOnDisk.NOTHING_SAID);
         assertEquals("0 2", copy.kept() + " " + copy.alreadyThere(), said(copy));
     }
 
@@ -129,7 +129,7 @@ class MeterImportTest {
     void refusesTheLogItself() throws IOException {
         SurveyOnDisk survey = SurveyOnDisk.in(temporary);
         survey.add(WALK, IN_ROW_ORDER);
-        ImportResult result = survey.add(survey.file("readings.csv"), ImportOptions.NONE);
+        ImportResult result = survey.add(survey.file("readings.csv"), SurveyOnDisk.NOTHING_SAID);
         assertEquals("readings.csv: This is the log of this survey itself, so its readings are in it already. Choose the file that the "
                 + "meter exported; nothing was imported.", said(result));
         assertEquals(List.of(2, false), List.of(survey.log().size(), Files.exists(survey.file("originals/readings.csv"))));
@@ -154,14 +154,14 @@ class MeterImportTest {
     @Test
     void addsSixDecimetresWithoutABinaryRest() throws IOException {
         SurveyOnDisk survey = SurveyOnDisk.in(temporary);
-        survey.add(WALK, ImportOptions.NONE.at(new Stations.Evenly(typed("0.1"), typed("0.2"))));
+        survey.add(WALK, SurveyOnDisk.at(new Stations.Evenly(typed("0.1"), typed("0.2"))));
         assertEquals("0.3", survey.log().get(1).positionM().text());
     }
 
     @Test
     void walksBackToTheDatum() throws IOException {
         SurveyOnDisk survey = SurveyOnDisk.in(temporary);
-        survey.add(WALK, ImportOptions.NONE.at(new Stations.Evenly(typed("12.5"), typed("-0.5"))));
+        survey.add(WALK, SurveyOnDisk.at(new Stations.Evenly(typed("12.5"), typed("-0.5"))));
         assertEquals("12.0", survey.log().get(1).positionM().text());
     }
 
@@ -169,7 +169,7 @@ class MeterImportTest {
     void takesPositionsFromAList() throws IOException {
         Path list = Files.writeString(temporary.resolve("places.txt"), "# lobby\nposition\n0.20\n4' 6\"\n\n2500 mm\n");
         SurveyOnDisk survey = SurveyOnDisk.in(temporary);
-        survey.add(WALK.replace("Over", "0.0010"), ImportOptions.NONE.at(StationList.read(list).value().orElseThrow()));
+        survey.add(WALK.replace("Over", "0.0010"), SurveyOnDisk.at(StationList.read(list).value().orElseThrow()));
         assertEquals(List.of("0.20", "1.372", "2.500"), survey.log().stream().map(reading -> reading.positionM().text()).toList());
     }
 
@@ -193,13 +193,13 @@ class MeterImportTest {
     void saysThatPositionsWithoutAUnitWereTakenInMetres() throws IOException {
         SurveyOnDisk survey = SurveyOnDisk.in(temporary);
         assertEquals("walk.csv: Pos: The column says no unit; it was taken in metres. If it is not, name it with --map Pos=position_mm or "
-                + "position_ft.", said(survey.add("Pos,CCT,Duv\n7.25,2712,0.0012\n", ImportOptions.NONE)));
+                + "position_ft.", said(survey.add("Pos,CCT,Duv\n7.25,2712,0.0012\n", SurveyOnDisk.NOTHING_SAID)));
     }
 
     @Test
     void takesAColumnForWhatTheUserSaysItIs() throws IOException {
         SurveyOnDisk survey = SurveyOnDisk.in(temporary);
-        survey.add("Tone,Tint,At\n2712,0.0012,7250\n", ImportOptions.NONE.naming(Map.of("Tone", "cct_k", "2", "duv", "At", "position_mm")));
+        survey.add("Tone,Tint,At\n2712,0.0012,7250\n", SurveyOnDisk.naming(Map.of("Tone", "cct_k", "2", "duv", "At", "position_mm"), new Stations.Unsaid()));
         assertEquals("2712 0.0012 7.250", digits(survey.reading().colour().orElseThrow().cctDuv()) + " " + survey.reading().positionM().text());
     }
 
@@ -223,7 +223,7 @@ class MeterImportTest {
     @Test
     void sortsRowsIntoTheCovesThatTheyName() throws IOException {
         SurveyOnDisk survey = SurveyOnDisk.in(temporary, "C1", "C2");
-        ImportResult result = survey.add("cove,position_m,CCT,Duv\nC2,1,2712,0.0012\nC9,1,2712,0.0012\n,1,2712,0.0012\n", ImportOptions.NONE);
+        ImportResult result = survey.add("cove,position_m,CCT,Duv\nC2,1,2712,0.0012\nC9,1,2712,0.0012\n,1,2712,0.0012\n", SurveyOnDisk.NOTHING_SAID);
         assertEquals("C2", survey.reading().cove());
         assertEquals("walk.csv:3: cove: The survey has no cove \"C9\".\nwalk.csv:4: cove: The row names no cove. Say which one with --cove.",
                 said(result));
@@ -234,7 +234,7 @@ class MeterImportTest {
         SurveyOnDisk survey = SurveyOnDisk.in(temporary, "C1", "C2");
         assertEquals("walk.csv: The survey has the coves C1, C2. Say which one was read with --cove; nothing was imported.",
                 said(survey.add(WALK, IN_ROW_ORDER)));
-        assertEquals("C2", survey.add(WALK, IN_ROW_ORDER.inCove("C2")).kept() == 2 ? survey.log().get(0).cove() : "");
+        assertEquals("C2", survey.add(WALK, SurveyOnDisk.inCove("C2")).kept() == 2 ? survey.log().get(0).cove() : "");
     }
 
     @Test

@@ -34,7 +34,7 @@ class NoRowIsLostTest {
         SurveyOnDisk survey = SurveyOnDisk.in(temporary);
         Charset charset = Charset.forName(CHARSETS.get(random.nextInt(CHARSETS.size())));
         String mark = charset.name().startsWith("UTF-16") ? "\uFEFF" : "";
-        ImportResult result = survey.add(mark + "CCT,Duv\n2712,0.0012\n" + mess(random, 200), charset, ImportOptions.NONE.at(AT_ONE));
+        ImportResult result = survey.add(mark + "CCT,Duv\n2712,0.0012\n" + mess(random, 200), charset, SurveyOnDisk.at(AT_ONE));
         assertTrue(result.refusals().isEmpty(), () -> SurveyOnDisk.said(result));
         assertEquals(result.rows(), result.kept() + result.setAside().size());
         assertEquals(result.kept(), survey.log().size());

@@ -25,7 +25,7 @@ class RefusedFilesTest {
 
     static Stream<Arguments> refused() {
         String table = "CCT,Duv\n2712,0.0012\n2715,0.0012\n";
-        ImportOptions none = ImportOptions.NONE;
+        ImportOptions none = SurveyOnDisk.NOTHING_SAID;
         return Stream.of(
                 Arguments.of("", IN_ROW_ORDER, "walk.csv: The file holds no rows. Export it again; nothing was imported."),
                 Arguments.of(" ;;\n\n,,\n", IN_ROW_ORDER, "walk.csv: The file holds no rows. Export it again; nothing was imported."),
@@ -37,16 +37,16 @@ class RefusedFilesTest {
                         + "or u' and v'. The file has: CCT, Ev. Name them with --map, for example --map Tone=cct_k; nothing was imported."),
                 Arguments.of(table, none, "walk.csv: The file does not say where its readings were taken. Give --start and --every in "
                         + "metres, or --positions with a file of one position a line, in the order of the rows; nothing was imported."),
-                Arguments.of(table, none.at(new Stations.Listed("places.txt", List.of(typed("1")))), "walk.csv: places.txt lists 1 "
+                Arguments.of(table, SurveyOnDisk.at(new Stations.Listed("places.txt", List.of(typed("1")))), "walk.csv: places.txt lists 1 "
                         + "positions and the file has 2 rows of readings. Give one for each row, also for rows that cannot be read; "
                         + "nothing was imported."),
-                Arguments.of(table, none.at(new Stations.Evenly(typed("12.4"), typed("0.5"))), "walk.csv: Row 2 would lie at 12.9 m, "
+                Arguments.of(table, SurveyOnDisk.at(new Stations.Evenly(typed("12.4"), typed("0.5"))), "walk.csv: Row 2 would lie at 12.9 m, "
                         + "and cove C1 runs from 0 to 12.5 m. Correct --start or --every; nothing was imported."),
-                Arguments.of(table, IN_ROW_ORDER.inCove("C7"),
+                Arguments.of(table, SurveyOnDisk.inCove("C7"),
                         "walk.csv: The survey has no cove C7; it has C1. Say which with --cove; nothing was imported."),
-                Arguments.of(table, IN_ROW_ORDER.naming(Map.of("Tone", "cct_k")),
+                Arguments.of(table, SurveyOnDisk.naming(Map.of("Tone", "cct_k"), SurveyOnDisk.HALF_METRES),
                         "walk.csv: --map names a column Tone, and the file has: CCT, Duv. Nothing was imported."),
-                Arguments.of(table, IN_ROW_ORDER.naming(Map.of("CCT", "kelvins")), "--map CCT=kelvins names no field. Fields are "
+                Arguments.of(table, SurveyOnDisk.naming(Map.of("CCT", "kelvins"), SurveyOnDisk.HALF_METRES), "--map CCT=kelvins names no field. Fields are "
                         + "cct_k, duv, x, y, u_prime, v_prime, u, v, u_1960, v_1960, lux, luminance, position, cove, taken_at, date, time, "
                         + "name, note, ignored; nothing was imported."),
                 Arguments.of("CCT,Tcp,Duv\n2712,2713,0.0012\n", IN_ROW_ORDER, "walk.csv: Columns 1, 2 (counted from 1) all read as cct_k "

@@ -80,7 +80,7 @@ class SetAsideRowsTest {
         """)
     void setsAsideWhatLiesNowhere(String position, String words) throws IOException {
         SurveyOnDisk survey = SurveyOnDisk.in(temporary);
-        assertEquals(words, said(survey.add("CCT,Duv,position_m\n2712,0.0012," + position + "\n", ImportOptions.NONE)));
+        assertEquals(words, said(survey.add("CCT,Duv,position_m\n2712,0.0012," + position + "\n", SurveyOnDisk.NOTHING_SAID)));
     }
 
     @Test

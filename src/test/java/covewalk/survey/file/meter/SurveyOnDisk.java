@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -24,7 +25,8 @@ import java.util.stream.Stream;
 final class SurveyOnDisk {
 
     static final Stations HALF_METRES = new Stations.Evenly(typed("0"), typed("0.5"));
-    static final ImportOptions IN_ROW_ORDER = ImportOptions.NONE.at(HALF_METRES);
+    static final ImportOptions NOTHING_SAID = at(new Stations.Unsaid());
+    static final ImportOptions IN_ROW_ORDER = at(HALF_METRES);
 
     private static final String COVE = "{\"id\":\"%s\",\"lengthM\":12.5,\"placements\":"
             + "[{\"reel\":\"R1\",\"fromM\":0.0,\"toM\":12.5,\"knownFrom\":\"seen\"}]}";
@@ -35,6 +37,20 @@ final class SurveyOnDisk {
     private SurveyOnDisk(Path folder, Path exports) {
         this.folder = folder;
         this.exports = exports;
+    }
+
+    static ImportOptions at(Stations stations) {
+        return new ImportOptions(Map.of(), Optional.empty(), Optional.empty(), stations);
+    }
+
+    /** With columns named as on the command line. */
+    static ImportOptions naming(Map<String, String> columns, Stations stations) {
+        return new ImportOptions(columns, Optional.empty(), Optional.empty(), stations);
+    }
+
+    /** In row order, all of them in one cove. */
+    static ImportOptions inCove(String id) {
+        return new ImportOptions(Map.of(), Optional.of(id), Optional.empty(), HALF_METRES);
     }
 
     static SurveyOnDisk in(Path temporary, String... coves) throws IOException {

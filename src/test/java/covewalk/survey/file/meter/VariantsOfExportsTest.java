@@ -171,7 +171,7 @@ class VariantsOfExportsTest {
         """)
     void readsPositionsInMetresAndInFeet(String title, String cell, String metres, String note) throws IOException {
         SurveyOnDisk survey = SurveyOnDisk.in(temporary);
-        survey.add("CCT;Duv;" + title + "\n2712;0.0012;" + cell + "\n", ImportOptions.NONE);
+        survey.add("CCT;Duv;" + title + "\n2712;0.0012;" + cell + "\n", SurveyOnDisk.NOTHING_SAID);
         assertEquals(metres + " " + note, survey.reading().positionM().text() + " " + survey.reading().note());
     }
 }
