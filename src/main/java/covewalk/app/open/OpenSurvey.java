@@ -55,7 +55,6 @@ public final class OpenSurvey {
         this.log.setAll(log);
         log.forEach(reading -> disk.numbers().passOver(reading.id()));
         judging = new Judging(workers, () -> new Judging.Input(survey(), readings(), correctDrift.get()));
-        correctDrift.addListener((property, before, now) -> judging.ask());
     }
 
     public Path folder() {
@@ -259,7 +258,10 @@ public final class OpenSurvey {
         }
     }
 
-    void judge() {
+    /** For the first time: once, whatever is chosen about a drift. */
+    void judge(boolean driftTakenOff) {
+        correctDrift.set(driftTakenOff);
+        correctDrift.addListener((property, before, now) -> judging.ask());
         judging.ask();
     }
 
