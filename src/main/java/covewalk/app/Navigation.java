@@ -3,6 +3,7 @@ package covewalk.app;
 import covewalk.app.desk.Desk;
 import covewalk.app.desk.Place;
 import covewalk.app.text.Texts;
+import java.util.Locale;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.control.ContentDisplay;
@@ -56,7 +57,9 @@ final class Navigation extends StackPane {
         }
     }
 
-    void turn(Orientation orientation) {
+    /** Its words grow with the text only as far as all six find room beside, or below, what they lead to. */
+    void turn(Orientation orientation, double textPx) {
+        setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx;", textPx));
         if (orientation == Orientation.VERTICAL) {
             VBox column = new VBox(4, buttons);
             column.setAlignment(Pos.TOP_CENTER);

@@ -37,6 +37,10 @@ import javafx.scene.layout.BorderPane;
 public final class Shell extends BorderPane {
 
     private static final double USUAL_TEXT_PX = 15;
+    private static final double LEAST_TEXT_PX = 11;
+    /** The six places, in sizes of their text: above each other, and side by side. */
+    private static final double PLACES_HIGH = 27;
+    private static final double PLACES_WIDE = 37;
     private static final PseudoClass TALL = PseudoClass.getPseudoClass("tall");
 
     private static final Map<Place, Function<Desk, Screen>> SCREENS = Map.of(
@@ -90,7 +94,9 @@ public final class Shell extends BorderPane {
             pseudoClassStateChanged(PseudoClass.getPseudoClass(theme.code()), theme == settings.theme());
         }
         setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx;", USUAL_TEXT_PX * settings.textPercent() / 100));
-        if (!settings.language().equals(language)) {
+        if (settings.language().equals(language)) {
+            turn();
+        } else {
             build();
         }
     }
@@ -141,7 +147,9 @@ public final class Shell extends BorderPane {
         pseudoClassStateChanged(TALL, tall);
         setLeft(null);
         setBottom(null);
-        navigation.turn(tall ? Orientation.HORIZONTAL : Orientation.VERTICAL);
+        double chosen = USUAL_TEXT_PX * desk.settings().textPercent() / 100;
+        double room = tall ? getWidth() / PLACES_WIDE : getHeight() / PLACES_HIGH;
+        navigation.turn(tall ? Orientation.HORIZONTAL : Orientation.VERTICAL, room > 0 ? Math.max(LEAST_TEXT_PX, Math.min(chosen, room)) : chosen);
         if (tall) {
             setBottom(navigation);
         } else {

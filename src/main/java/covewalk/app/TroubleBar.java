@@ -27,7 +27,10 @@ final class TroubleBar extends VBox {
     private final Label says = new Label();
     private final Label answer = new Label();
     private final TextField otherPlace = new TextField();
-    private final Button close = new Button();
+    private final Button close;
+    private final Button again;
+    private final Button theirs;
+    private final Button ours;
     /** Whether somebody wanted to close the window while something was not on disk. */
     private boolean asked;
     private final InvalidationListener follow = observable -> follow();
@@ -43,31 +46,36 @@ final class TroubleBar extends VBox {
         answer.setId("trouble-answer");
         answer.setWrapText(true);
         says.setAccessibleRole(AccessibleRole.TEXT);
-        Button again = new Button(texts.get("trouble.again"));
-        again.setId("trouble-again");
-        again.setOnAction(event -> desk.survey().tryAgain());
+        again = button("trouble-again", texts.get("trouble.again"), () -> desk.survey().tryAgain());
+        theirs = button("trouble-theirs", texts.get("trouble.theirs"), () -> desk.survey().takeTheirs(why -> answer.setText(inWords(why))));
+        ours = button("trouble-ours", texts.get("trouble.ours"), () -> desk.survey().keepOurs());
         otherPlace.setId("trouble-place");
         otherPlace.setPrefColumnCount(32);
         Label where = new Label(texts.get("trouble.place"));
         where.setLabelFor(otherPlace);
-        Button keep = new Button(texts.get("trouble.keep-there"));
-        keep.setId("trouble-keep-there");
-        keep.setOnAction(event -> keepElsewhere());
-        close.setText(texts.get("trouble.lose"));
-        close.setId("trouble-lose");
-        close.setOnAction(event -> Platform.exit());
-        getChildren().addAll(says, new FlowPane(8, 8, again, where, otherPlace, keep, close), answer);
+        Button keep = button("trouble-keep-there", texts.get("trouble.keep-there"), this::keepElsewhere);
+        close = button("trouble-lose", texts.get("trouble.lose"), Platform::exit);
+        getChildren().addAll(says, new FlowPane(8, 8, again, theirs, ours, where, otherPlace, keep, close), answer);
         desk.surveyProperty().addListener((property, before, now) -> watch(before, now));
         watch(null, desk.survey());
+    }
+
+    private static Button button(String id, String text, Runnable act) {
+        Button button = new Button(text);
+        button.setId(id);
+        button.setOnAction(event -> act.run());
+        return button;
     }
 
     private void watch(OpenSurvey before, OpenSurvey now) {
         if (before != null) {
             before.troubleProperty().removeListener(follow);
+            before.theirsProperty().removeListener(follow);
             before.waiting().removeListener(follow);
         }
         if (now != null) {
             now.troubleProperty().addListener(follow);
+            now.theirsProperty().addListener(follow);
             now.waiting().addListener(follow);
             otherPlace.setText(suggested(now).toString());
         }
@@ -84,6 +92,10 @@ final class TroubleBar extends VBox {
         boolean trouble = survey != null && !survey.troubleProperty().get().isEmpty();
         asked &= survey != null && survey.hasUnwritten();
         show(this, trouble || asked);
+        boolean choice = survey != null && survey.theirsProperty().get() != null;
+        show(again, !choice);
+        show(theirs, choice);
+        show(ours, choice);
         show(close, asked);
         answer.setText("");
         if (trouble || asked) {

@@ -26,7 +26,8 @@ final class JointMarks {
     private final double y;
     private final double width;
     private final double numbersY;
-    private final double bracketY;
+    private double bracketY;
+    private boolean labels = true;
     private final List<Shape> shapes = new ArrayList<>();
     private double lastLabelX = Double.NEGATIVE_INFINITY;
     /** Labels of brackets so far: the middle of each, and half its width. */
@@ -43,6 +44,13 @@ final class JointMarks {
         this.width = Math.max(1.5, Math.min(WIDEST, 0.6 * scale.width() / Math.max(1, shown)));
         this.numbersY = y + (frame.low() ? 4.9 : 5.5);
         this.bracketY = y + (frame.low() ? 7 : 10.5);
+    }
+
+    /** Marks and brackets alone, the brackets at this height. */
+    List<Shape> withoutLabels(double bracketsY) {
+        labels = false;
+        bracketY = bracketsY;
+        return shapes();
     }
 
     List<Shape> shapes() {
@@ -65,7 +73,7 @@ final class JointMarks {
         Ink ink = joint.verdict() == Verdict.BEYOND ? Ink.STRONG : Ink.WEAK;
         shapes.add(new Shape.Line(x, bandY, x, y - 2.5, joint.verdict() == Verdict.BEYOND ? 0.5 : 0.2, ink, ""));
         shapes.addAll(VerdictMark.of(joint.verdict(), joint.difference()).shapes(x, y, width, BAR, says(joint)));
-        if (joint.verdict() == Verdict.BEYOND || joint.verdict() == Verdict.UNSETTLED) {
+        if (labels && (joint.verdict() == Verdict.BEYOND || joint.verdict() == Verdict.UNSETTLED)) {
             joint.difference().ifPresent(difference -> label(x, words.numbers().fixed(difference.steps(), 1), ink));
         }
     }
@@ -86,7 +94,7 @@ final class JointMarks {
     /** Left out where it would run into another; the bracket says the same to who points at it. */
     private void bracketLabel(double x, double labelY, String text, Ink ink) {
         double half = text.length() * 0.7;
-        if (labelled.stream().allMatch(other -> Math.abs(other.x() - x) > other.y() + half)) {
+        if (labels && labelled.stream().allMatch(other -> Math.abs(other.x() - x) > other.y() + half)) {
             labelled.add(new Shape.Point(x, half));
             shapes.add(new Shape.Text(x, labelY, 2.6, Anchor.MIDDLE, text, ink));
         }

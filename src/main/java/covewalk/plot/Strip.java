@@ -31,6 +31,8 @@ public final class Strip {
     private static final Rows PAGE = new Rows(8, 11, 5, 17, 9, 27, 35, 15);
     /** For a screen, where height is dear. */
     private static final Rows LOW = new Rows(3.6, 5.6, 4.4, 10.6, 5, 16, 21.5, 11);
+    /** Without a scale above, and without labels below. */
+    private static final Rows LOWEST = new Rows(0, 0.3, 4, 4.8, 3.6, 8.6, 13, 3.8);
 
     private final CoveJudgement cove;
     private final Words words;
@@ -39,12 +41,12 @@ public final class Strip {
     private final Rows rows;
     private final List<Shape> shapes = new ArrayList<>();
 
-    private Strip(CoveJudgement cove, Words words, StripFrame frame) {
+    private Strip(CoveJudgement cove, Words words, StripFrame frame, Rows rows) {
         this.cove = cove;
         this.words = words;
         this.frame = frame;
         this.scale = frame.scale();
-        this.rows = frame.low() ? LOW : PAGE;
+        this.rows = rows;
     }
 
     /** The whole cove as it stands on a page. */
@@ -53,7 +55,7 @@ public final class Strip {
     }
 
     public static Picture of(CoveJudgement cove, Words words, StripFrame frame) {
-        Strip strip = new Strip(cove, words, frame);
+        Strip strip = new Strip(cove, words, frame, frame.low() ? LOW : PAGE);
         if (!frame.low()) {
             strip.text(StripFrame.MARGIN_MM, 3, 3, Anchor.START, datum(cove.cove(), words), Ink.STRONG);
         }
@@ -61,8 +63,29 @@ public final class Strip {
         strip.placements();
         strip.shapes.addAll(ColourBand.of(cove, words, frame, strip.rows.bandY(), strip.rows.bandHeight()));
         strip.stations();
-        strip.shapes.addAll(new JointMarks(cove, words, frame, strip.rows.bandY(), strip.rows.jointsY()).shapes());
-        return new Picture(frame.widthMm(), strip.height(), words.text("strip.says", Shortened.of(cove.cove().id(), 40)), strip.shapes);
+        strip.shapes.addAll(strip.marks().shapes());
+        return strip.picture(strip.height());
+    }
+
+    /**
+     * Half as high, for a screen where large texts leave little room: the reels, their colours, stations and marks. Where they lie in
+     * metres, and by how many steps, is said beside it.
+     */
+    public static Picture lowest(CoveJudgement cove, Words words, StripFrame frame) {
+        Strip strip = new Strip(cove, words, frame, LOWEST);
+        strip.placements();
+        strip.shapes.addAll(ColourBand.of(cove, words, frame, LOWEST.bandY(), LOWEST.bandHeight()));
+        strip.stations();
+        strip.shapes.addAll(strip.marks().withoutLabels(LOWEST.jointsY() + 3.2));
+        return strip.picture(LOWEST.jointsY() + LOWEST.brackets());
+    }
+
+    private JointMarks marks() {
+        return new JointMarks(cove, words, frame, rows.bandY(), rows.jointsY());
+    }
+
+    private Picture picture(double heightMm) {
+        return new Picture(frame.widthMm(), heightMm, words.text("strip.says", Shortened.of(cove.cove().id(), 40)), shapes);
     }
 
     /** How many times larger a strip shows differences that is left to choose by itself; 1 where nothing was read. */

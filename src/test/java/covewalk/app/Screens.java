@@ -77,6 +77,7 @@ public final class Screens extends FxRobot implements AutoCloseable {
                 screens.shell.dress(scene);
                 screens.stage.setScene(scene);
                 screens.stage.show();
+                screens.stage.sizeToScene(); // a test before may have given it another size
             });
             screens.rest();
             return screens;

@@ -101,6 +101,18 @@ class StripTest {
     }
 
     @Test
+    void halfAsHighItStillShowsEveryReelJointAndFault() {
+        CoveJudgement cove = judgement.coves().get(0);
+        StripFrame frame = StripFrame.screen(cove.cove(), 110, true);
+        Picture lowest = Strip.lowest(cove, Words.english(), frame);
+        assertTrue(lowest.heightMm() < 0.55 * Strip.of(cove, Words.english(), frame).heightMm(), lowest.heightMm() + " mm");
+        assertEquals(List.of("R1, 0.00 m to 5.00 m", "R2, 5.00 m to 10.00 m", "R3, 10.00 m to 15.00 m",
+                "Joint at 5.00 m, R1 to R2: beyond", "Joint at 10.00 m, R2 to R3: unsettled", "change within a reel: beyond"),
+                lowest.shapes().stream().map(Shape::says).filter(text -> !text.isEmpty()).toList());
+        assertEquals(List.of("R1", "R2", "R3"), texts(lowest), "no figures: they would lie on each other");
+    }
+
+    @Test
     void aPieceShowsOnlyWhatLiesInIt() {
         CoveJudgement cove = judgement.coves().get(0);
         Picture piece = Strip.of(cove, Words.english(), StripFrame.screen(cove.cove(), 110, true).around(5, 1.5));

@@ -49,7 +49,7 @@ final class Sitting {
             return;
         }
         opening.set(true);
-        opener.open(folder, outcome -> opened(folder, outcome, refused));
+        opener.open(folder, memory.get().withoutDrift().contains(remembered(folder)), outcome -> opened(folder, outcome, refused));
     }
 
     private boolean isOpen(Path folder) {
@@ -80,7 +80,7 @@ final class Sitting {
         OpenSurvey now = survey.get();
         Survey described = now.survey();
         List<Reading> held = now.readings();
-        opener.keepElsewhere(now.folder(), folder, described, held, outcome -> {
+        opener.keepElsewhere(now.folder(), folder, described, held, now.correctDriftProperty().get(), outcome -> {
             opening.set(false);
             if (outcome.refused()) {
                 refused.accept(outcome.problems());
@@ -112,13 +112,16 @@ final class Sitting {
         }
     }
 
+    private static Path remembered(Path folder) {
+        return folder.toAbsolutePath().normalize();
+    }
+
     private void replaceBy(Path folder, OpenSurvey opened) {
         close();
         refused.set(List.of());
         spot.set(null);
-        Path remembered = folder.toAbsolutePath().normalize();
-        memory.set(memory.get().opened(remembered));
-        opened.correctDriftProperty().set(memory.get().withoutDrift().contains(remembered));
+        Path remembered = remembered(folder);
+        memory.set(memory.get().opened(remembered).withDrift(remembered, opened.correctDriftProperty().get()));
         opened.correctDriftProperty().addListener((property, before, now) -> memory.set(memory.get().withDrift(remembered, now)));
         survey.set(opened);
     }

@@ -37,6 +37,7 @@ final class PunchModel {
     private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper before = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper status = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper unread = new ReadOnlyStringWrapper("");
     private Finding finding;
     private OpenSurvey readOf;
     private PunchReading reading;
@@ -66,6 +67,11 @@ final class PunchModel {
         return status.getReadOnlyProperty();
     }
 
+    /** Why the item could not be looked up, so that what is shown may be of a moment ago; empty where it could. */
+    ReadOnlyStringProperty unreadProperty() {
+        return unread.getReadOnlyProperty();
+    }
+
     StringProperty typed(PunchColumn column) {
         return fields.typed(column);
     }
@@ -82,6 +88,7 @@ final class PunchModel {
         if (chosen == null || finding == null || !chosen.sameAs(finding)) {
             fields.leave();
             status.set("");
+            unread.set("");
             before.set("");
             show(null);
         }
@@ -118,11 +125,13 @@ final class PunchModel {
         if (survey != desk.survey()) {
             return;
         }
+        if (now.list().isEmpty()) { // what is shown, and typed, stays: it can be recorded once the log is there again
+            unread.set(now.problems().isEmpty() ? texts.get("punch.fault") : inWords(now.problems()));
+            return;
+        }
+        unread.set("");
         readOf = survey;
         reading = now;
-        if (now.list().isEmpty()) {
-            status.set(inWords(now.problems()));
-        }
         show(finding == null ? null
                 : now.list().flatMap(list -> list.items().stream().filter(standsFor(finding)).findFirst()).orElse(null));
         before.set(finding == null ? "" : now.numbered().map(this::before).orElse(""));

@@ -3,6 +3,7 @@ package covewalk.app.faults;
 import covewalk.app.text.Texts;
 import covewalk.survey.file.PunchColumn;
 import java.util.List;
+import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -31,16 +32,22 @@ final class PunchView extends VBox {
         Button record = new Button(texts.get("punch.record"));
         record.setId("punch-record");
         record.setOnAction(event -> model.record());
-        Label status = new Label();
-        status.setId("punch-status");
-        status.setWrapText(true);
-        status.setMinHeight(USE_PREF_SIZE);
-        status.textProperty().bind(model.statusProperty());
-        status.managedProperty().bind(status.textProperty().isNotEmpty());
+        Label status = says("punch-status", model.statusProperty());
+        Label unread = says("punch-unread", model.unreadProperty());
         VBox typed = new VBox(8, title, fields(), record);
         typed.managedProperty().bind(model.itemProperty().isNotNull());
         typed.visibleProperty().bind(typed.managedProperty());
-        getChildren().addAll(typed, status);
+        getChildren().addAll(unread, typed, status);
+    }
+
+    private static Label says(String id, ReadOnlyStringProperty text) {
+        Label says = new Label();
+        says.setId(id);
+        says.setWrapText(true);
+        says.setMinHeight(USE_PREF_SIZE);
+        says.textProperty().bind(text);
+        says.managedProperty().bind(text.isNotEmpty());
+        return says;
     }
 
     private GridPane fields() {

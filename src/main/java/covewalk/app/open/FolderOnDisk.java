@@ -14,6 +14,7 @@ import covewalk.survey.file.SurveyFolder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -92,12 +93,12 @@ final class FolderOnDisk {
 
     /**
      * Adds readings, those left out that are on disk already: a write may have come through although it seemed to fail.
-     * What has an id that another reading has gets the next one.
+     * What has an id that another reading has gets the next one. Of none at all the log is only read anew.
      */
     Kept append(List<Reading> readings) throws NotWritten {
         open();
         try {
-            boolean compare = unread || readings.stream().anyMatch(reading -> log.holds(reading.id()));
+            boolean compare = readings.isEmpty() || unread || readings.stream().anyMatch(reading -> log.holds(reading.id()));
             Optional<List<Reading>> before = compare ? Optional.of(readings()) : Optional.empty();
             Numbering numbering = new Numbering(log, byId(before.orElse(List.of())), renumbered);
             List<Reading> settled = numbering.settle(readings);
@@ -147,16 +148,41 @@ final class FolderOnDisk {
         stopped = true;
     }
 
+    /** Whether others may have written since this program looked last. */
+    boolean isUnread() {
+        return unread;
+    }
+
     void save(Survey survey) throws NotWritten {
-        open();
-        try {
-            List<Problem> problems = SurveyFolder.at(folder).save(survey, log.lock());
-            if (!problems.isEmpty()) {
-                throw new NotWritten(problems);
-            }
-        } catch (IOException failed) {
-            throw failed(failed);
+        List<Problem> problems = work(open -> SurveyFolder.at(folder).save(survey, open.lock()));
+        if (!problems.isEmpty()) {
+            throw new NotWritten(problems);
         }
+    }
+
+    /** The description that another program saved meanwhile; empty where it is {@code known}, or what is to be saved anyway. */
+    Optional<Survey> otherThan(Survey known, Survey described) throws NotWritten {
+        return work(open -> {
+            Optional<Survey> there = SurveyFolder.at(folder).otherThan(known);
+            return there.isEmpty() ? there : SurveyFolder.at(folder).otherThan(described);
+        });
+    }
+
+    /** Whether readings can stand beside those that are on disk, in a description that another program saved. */
+    boolean takes(List<Reading> readings, Survey theirs) throws NotWritten {
+        List<Reading> all = new ArrayList<>(readings());
+        all.addAll(readings);
+        return Refusals.of(theirs, all).isEmpty();
+    }
+
+    /** Keeps what is on disk in {@code originals/}. */
+    void keepTheirsAside() throws NotWritten {
+        work(open -> SurveyFolder.at(folder).keepAside(open.lock()));
+    }
+
+    /** Keeps what was described here in {@code originals/}. */
+    void keepAside(Survey ours) throws NotWritten {
+        work(open -> SurveyFolder.at(folder).keepAside(ours, open.lock()));
     }
 
     private NotWritten failed(IOException failed) {

@@ -16,6 +16,8 @@ import java.util.Set;
  */
 record Kept(Optional<List<Reading>> before, List<Reading> readings) {
 
+    static final Kept NOTHING = new Kept(Optional.empty(), List.of());
+
     /** The whole log, after one that was as {@code known} when it was looked at last. */
     List<Reading> after(List<Reading> known) {
         List<Reading> log = new ArrayList<>(before.orElse(known));

@@ -2,7 +2,6 @@ package covewalk.app.open;
 
 import covewalk.survey.Problem;
 import covewalk.survey.Reading;
-import covewalk.survey.Soundness;
 import covewalk.survey.Survey;
 import covewalk.survey.file.Outcome;
 import covewalk.verdict.Judgement;
@@ -42,6 +41,8 @@ public final class OpenSurvey {
     private final ObservableList<Problem> toKnow = FXCollections.observableArrayList();
     private final BooleanProperty correctDrift = new SimpleBooleanProperty();
     private final Judging judging;
+    private final ReadOnlyObjectWrapper<Survey> theirs = new ReadOnlyObjectWrapper<>();
+    /** The description that was on disk when this program looked last. */
     private Survey onDisk;
     private boolean writing;
 
@@ -54,7 +55,6 @@ public final class OpenSurvey {
         this.log.setAll(log);
         log.forEach(reading -> disk.numbers().passOver(reading.id()));
         judging = new Judging(workers, () -> new Judging.Input(survey(), readings(), correctDrift.get()));
-        correctDrift.addListener((property, before, now) -> judging.ask());
     }
 
     public Path folder() {
@@ -151,9 +151,7 @@ public final class OpenSurvey {
      */
     public List<Problem> change(UnaryOperator<Survey> change) {
         Survey changed = change.apply(survey());
-        List<Problem> refusals = new ArrayList<>(Soundness.of(changed));
-        refusals.addAll(Soundness.ofReadings(changed, readings()));
-        refusals.removeIf(problem -> !problem.refused());
+        List<Problem> refusals = Refusals.of(changed, readings());
         if (refusals.isEmpty()) {
             survey.set(changed);
             judging.ask();
@@ -162,9 +160,68 @@ public final class OpenSurvey {
         return refusals;
     }
 
-    /** Tries once more to put on disk what waits. */
+    /** Tries once more to open the folder, and to put on disk what waits. */
     public void tryAgain() {
-        write();
+        if (!writing) {
+            begin();
+        }
+    }
+
+    /**
+     * The description that another program saved while another one was made here: one of the two has to be chosen, by
+     * {@link #takeTheirs} or {@link #keepOurs}. Null where there is no choice. The readings do not wait for it.
+     */
+    public ReadOnlyObjectProperty<Survey> theirsProperty() {
+        return theirs.getReadOnlyProperty();
+    }
+
+    /**
+     * Goes on with the description of the other program; the one made here is kept in {@code originals/}.
+     *
+     * @param refused why it cannot be: that description is unsound, or readings that wait cannot stand in it
+     */
+    public void takeTheirs(Consumer<List<Problem>> refused) {
+        Survey other = theirs.get();
+        Survey ours = survey();
+        List<Problem> refusals = Refusals.of(other, readings());
+        if (refusals.isEmpty()) {
+            choose(() -> disk.keepAside(ours), () -> {
+                if (survey() == ours) { // else more was changed meanwhile, and there still is a choice
+                    adopt(other);
+                }
+            });
+        } else {
+            refused.accept(refusals);
+        }
+    }
+
+    /** Saves the description made here; the one of the other program is kept in {@code originals/}. */
+    public void keepOurs() {
+        Survey other = theirs.get();
+        choose(disk::keepTheirsAside, () -> onDisk = other);
+    }
+
+    /** What has to be on disk before a description gives way. */
+    @FunctionalInterface
+    private interface KeepingAside {
+        void done() throws NotWritten;
+    }
+
+    private void choose(KeepingAside aside, Runnable chosen) {
+        workers.disk().execute(() -> workers.screen().execute(attempt(() -> {
+            aside.done();
+            return () -> {
+                chosen.run();
+                theirs.set(null);
+                tryAgain();
+            };
+        })));
+    }
+
+    private void adopt(Survey other) {
+        onDisk = other;
+        survey.set(other);
+        judging.ask();
     }
 
     /**
@@ -201,7 +258,10 @@ public final class OpenSurvey {
         }
     }
 
-    void judge() {
+    /** For the first time: once, whatever is chosen about a drift. */
+    void judge(boolean driftTakenOff) {
+        correctDrift.set(driftTakenOff);
+        correctDrift.addListener((property, before, now) -> judging.ask());
         judging.ask();
     }
 
@@ -215,25 +275,30 @@ public final class OpenSurvey {
 
     /** One write at a time; what comes meanwhile goes with the next. */
     private void write() {
-        if (writing || !hasUnwritten()) {
-            return;
+        if (!writing && hasUnwritten()) {
+            begin();
         }
-        writing = true;
-        List<Reading> readings = List.copyOf(waiting);
-        Survey described = survey();
-        boolean save = described != onDisk;
-        workers.disk().execute(() -> workers.screen().execute(put(readings, described, save)));
     }
 
-    /** @return what is to be told of it */
-    private Runnable put(List<Reading> readings, Survey described, boolean save) {
+    private void begin() {
+        writing = true;
+        Writing held = new Writing(List.copyOf(waiting), survey(), onDisk);
+        workers.disk().execute(() -> workers.screen().execute(attempt(() -> {
+            Writing.Done done = held.to(disk);
+            return () -> written(done);
+        })));
+    }
+
+    /** Something that is put on disk. */
+    @FunctionalInterface
+    private interface Attempt {
+        /** @return what is to be told of it */
+        Runnable done() throws NotWritten;
+    }
+
+    private Runnable attempt(Attempt attempt) {
         try {
-            List<Problem> opened = disk.open();
-            if (save) { // first: a reading may lie in a cove that is new
-                disk.save(described);
-            }
-            Kept kept = readings.isEmpty() ? new Kept(Optional.empty(), List.of()) : disk.append(readings);
-            return () -> written(described, kept, opened);
+            return attempt.done();
         } catch (NotWritten notWritten) {
             return () -> notWritten(notWritten.problems());
         } catch (RuntimeException | Error fault) { // else all that is typed from now on would wait and nobody be told
@@ -243,21 +308,44 @@ public final class OpenSurvey {
         }
     }
 
-    private void written(Survey described, Kept written, List<Problem> opened) {
+    private void written(Writing.Done done) {
         writing = false;
-        onDisk = described;
-        toKnow.addAll(opened);
-        List<Reading> kept = written.readings();
-        show(written);
+        toKnow.addAll(done.opened());
+        List<Reading> kept = done.kept().readings();
+        show(done.kept());
         follow(kept);
         waiting.remove(0, kept.size());
-        if (!trouble.get().isEmpty()) {
+        boolean settled = settled(done);
+        if (settled && !trouble.get().isEmpty()) {
             trouble.set(List.of());
         }
         if (!kept.isEmpty()) {
             lastKept.set(kept.get(kept.size() - 1));
         }
-        write();
+        if (settled || done.fits() && !waiting.isEmpty()) {
+            write();
+        }
+    }
+
+    /** Whether one description is on disk and here, or can be without asking anybody. */
+    private boolean settled(Writing.Done done) {
+        if (done.writing().known() != onDisk) {
+            return true; // one of the two was chosen meanwhile
+        }
+        if (done.theirs().isEmpty()) {
+            onDisk = done.writing().described();
+            theirs.set(null);
+            return true;
+        }
+        Survey other = done.theirs().get();
+        if (survey() == onDisk && done.fits()) {
+            adopt(other);
+            toKnow.add(Problem.warning("folder.described-anew"));
+            return true;
+        }
+        theirs.set(other);
+        trouble.set(List.of(Problem.refusal("folder.described-elsewhere")));
+        return false;
     }
 
     /** What waits still names a reading that it corrects as that was called until now. */

@@ -37,7 +37,12 @@ public final class Opener {
      * @param told what was opened, or all that is wrong with the folder
      */
     public void open(Path folder, Consumer<Outcome<OpenSurvey>> told) {
-        attempt(told, () -> {
+        open(folder, false, told);
+    }
+
+    /** @param correctDrift whether a drift that the reference spot shows is taken off from the first judgement on */
+    public void open(Path folder, boolean correctDrift, Consumer<Outcome<OpenSurvey>> told) {
+        attempt(correctDrift, told, () -> {
             ReadSurvey read = SurveyFolder.at(folder).read();
             return read.refused() ? refused(read) : lockAndOpen(folder, read);
         });
@@ -50,7 +55,7 @@ public final class Opener {
      * @param readings to begin with
      */
     public void create(Path folder, Survey survey, List<Reading> readings, Consumer<Outcome<OpenSurvey>> told) {
-        inNewFolder(folder, told, () -> begin(folder, survey, readings, List.of()));
+        inNewFolder(folder, false, told, () -> begin(folder, survey, readings, List.of()));
     }
 
     /**
@@ -60,9 +65,11 @@ public final class Opener {
      * @param from the folder before, which stays as it is
      * @param folder not there yet, or empty
      * @param readings all, also those that are in no log yet
+     * @param correctDrift whether a drift that the reference spot shows is taken off, as it was before
      */
-    public void keepElsewhere(Path from, Path folder, Survey survey, List<Reading> readings, Consumer<Outcome<OpenSurvey>> told) {
-        inNewFolder(folder, told, () -> {
+    public void keepElsewhere(Path from, Path folder, Survey survey, List<Reading> readings, boolean correctDrift,
+                              Consumer<Outcome<OpenSurvey>> told) {
+        inNewFolder(folder, correctDrift, told, () -> {
             TakenAlong along = new TakenAlong(from, folder);
             List<String> left = along.whatLiesBeside();
             List<Problem> toKnow = left.isEmpty() ? List.of() : List.of(Problem.warning("folder.left-behind", String.join(", ", left)));
@@ -83,8 +90,8 @@ public final class Opener {
         Supplier<Outcome<OpenSurvey>> outcome() throws IOException, NotWritten;
     }
 
-    private void inNewFolder(Path folder, Consumer<Outcome<OpenSurvey>> told, Attempt beginning) {
-        attempt(told, () -> {
+    private void inNewFolder(Path folder, boolean correctDrift, Consumer<Outcome<OpenSurvey>> told, Attempt beginning) {
+        attempt(correctDrift, told, () -> {
             Files.createDirectories(folder);
             return SurveyFolder.isOccupied(folder) ? refused(List.of(Problem.refusal("folder.occupied", folder.getFileName())))
                     : beginning.outcome();
@@ -92,10 +99,14 @@ public final class Opener {
     }
 
     /** Whatever comes of it, it is told: who asked waits for it and asks for nothing else meanwhile. */
-    private void attempt(Consumer<Outcome<OpenSurvey>> told, Attempt attempt) {
+    private void attempt(boolean correctDrift, Consumer<Outcome<OpenSurvey>> told, Attempt attempt) {
         workers.disk().execute(() -> {
             Supplier<Outcome<OpenSurvey>> outcome = outcome(attempt);
-            workers.screen().execute(() -> told.accept(outcome.get()));
+            workers.screen().execute(() -> {
+                Outcome<OpenSurvey> opened = outcome.get();
+                opened.value().ifPresent(survey -> survey.judge(correctDrift));
+                told.accept(opened);
+            });
         });
     }
 
@@ -156,7 +167,6 @@ public final class Opener {
             OpenSurvey open = new OpenSurvey(folder, survey, log, disk, workers);
             open.know(toKnow);
             open.trouble(trouble);
-            open.judge();
             return new Outcome<>(Optional.of(open), List.of());
         };
     }

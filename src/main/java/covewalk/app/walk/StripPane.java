@@ -27,6 +27,7 @@ final class StripPane extends VBox {
     private final WalkModel model;
     private final Supplier<Settings> settings;
     private double textPx = 15;
+    private boolean low;
     private final Texts texts;
     private final PicturePane strip = new PicturePane();
     private final Label caption = new Label();
@@ -49,9 +50,14 @@ final class StripPane extends VBox {
         model.survey().judgementProperty().addListener(new WeakInvalidationListener(onChange));
     }
 
-    /** Its letters grow with the text about it. */
-    void text(double px) {
+    /**
+     * @param px of the text about it, with which its letters grow
+     * @param low whether it has to do with half the height, and without a caption
+     */
+    void fit(double px, boolean low) {
         textPx = px;
+        this.low = low;
+        caption.setManaged(!low);
         draw();
     }
 
@@ -60,7 +66,7 @@ final class StripPane extends VBox {
         Optional<CoveJudgement> judged = cove().flatMap(model::judged);
         boolean there = judged.isPresent() && widthMm > 0;
         strip.setVisible(there);
-        caption.setVisible(there);
+        caption.setVisible(there && !low);
         if (there) {
             draw(judged.get(), widthMm);
         }
@@ -69,7 +75,7 @@ final class StripPane extends VBox {
     private void draw(CoveJudgement judged, double widthMm) {
         StripFrame frame = StripFrame.screen(judged.cove(), widthMm, settings.get().theme() == Theme.DARK)
                 .inFeet(settings.get().feet());
-        Picture picture = Strip.of(judged, texts.words(), frame);
+        Picture picture = low ? Strip.lowest(judged, texts.words(), frame) : Strip.of(judged, texts.words(), frame);
         strip.show(model.way().aim() == null ? picture : HereMark.on(picture, frame, model.way().aim().atM(), texts.words()));
         caption.setText(Strip.datum(judged.cove(), texts.words()) + " \u00b7 " + Strip.larger(judged, texts.words()));
     }

@@ -22,11 +22,12 @@ import javafx.scene.layout.VBox;
 
 /**
  * The walk: strip on top, what is said and typed at the left, the number pad at the right, the actions below. In a window
- * that is higher than wide the pad stands under the fields. Nothing scrolls; where it gets tight the strip goes first.
+ * that is higher than wide the pad stands under the fields. Nothing scrolls; where it gets tight the strip gets low.
  */
 final class WalkView extends BorderPane {
 
     private static final PseudoClass TALL = PseudoClass.getPseudoClass("tall");
+    private static final PseudoClass LOW = PseudoClass.getPseudoClass("low");
 
     private final WalkModel model;
     private final Desk desk;
@@ -177,8 +178,7 @@ final class WalkView extends BorderPane {
         setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx;", fit.textPx()));
         pad.setPrefWidth(fit.padWidth());
         pad.setPrefHeight(fit.padHeight());
-        strip.setVisible(fit.strip());
-        strip.setManaged(fit.strip());
-        strip.text(fit.textPx());
+        pseudoClassStateChanged(LOW, fit.low());
+        strip.fit(fit.textPx(), fit.low());
     }
 }

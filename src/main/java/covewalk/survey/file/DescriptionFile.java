@@ -92,6 +92,17 @@ final class DescriptionFile {
         return List.of();
     }
 
+    /** The survey that is there, where it says something else than one that was read or saved earlier; empty too where it cannot be read. */
+    Optional<Survey> otherThan(Survey known) throws IOException {
+        Description now = read();
+        return now.survey().isEmpty() || saysTheSame(now, bytes(SurveyEntry.write(known, now.root()))) ? Optional.empty() : now.survey();
+    }
+
+    /** A survey as it would be written in place of what is there. */
+    byte[] written(Survey survey) throws IOException {
+        return bytes(SurveyEntry.write(survey, read().root()));
+    }
+
     private static boolean saysTheSame(Description old, byte[] now) throws IOException {
         return old.survey().isPresent() && Arrays.equals(bytes(SurveyEntry.write(old.survey().get(), old.root())), now);
     }

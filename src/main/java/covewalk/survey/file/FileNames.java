@@ -11,7 +11,7 @@ public final class FileNames {
     public static final String SET_ASIDE = "set-aside.csv";
     /** The log of what was put right. */
     public static final String PUNCH = "punch.csv";
-    /** The folder of imported files. */
+    /** The folder of imported files, and of descriptions that another took the place of. */
     public static final String ORIGINALS = "originals";
     /** The folder of pictures. */
     public static final String PHOTOS = "photos";

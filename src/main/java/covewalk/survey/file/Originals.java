@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Keeps imported files byte for byte in {@code originals/}; none is ever written over. */
+/** Keeps imported files, and descriptions that another took the place of, byte for byte in {@code originals/}; none is ever written over. */
 public final class Originals {
 
     private final Path folder;
@@ -44,14 +44,29 @@ public final class Originals {
      * is on disk. The lock shows that no other program writes meanwhile.
      */
     public Original keep(Path file, FolderLock lock) throws IOException {
+        return keep(incoming -> DurableFile.copy(file, incoming), file.getFileName().toString(), lock);
+    }
+
+    /** The same for bytes that lie in no file yet. */
+    Original keep(byte[] bytes, String ownName, FolderLock lock) throws IOException {
+        return keep(incoming -> DurableFile.replace(incoming, bytes), ownName, lock);
+    }
+
+    /** What brings the bytes to a file. */
+    @FunctionalInterface
+    private interface Bringing {
+        void to(Path incoming) throws IOException;
+    }
+
+    private Original keep(Bringing bringing, String ownName, FolderLock lock) throws IOException {
         if (!lock.isHeld()) {
             throw new IllegalStateException("the folder's lock has been given back");
         }
         Path incoming = folder.resolve("originals.new");
         try {
-            DurableFile.copy(file, incoming);
+            bringing.to(incoming);
             Optional<String> already = nameOfSameBytes(incoming);
-            String name = already.isPresent() ? already.get() : moveIn(incoming, file.getFileName().toString());
+            String name = already.isPresent() ? already.get() : moveIn(incoming, ownName);
             return new Original(name, Sha256.of(kept.resolve(name)), already.isPresent());
         } finally {
             Files.deleteIfExists(incoming);

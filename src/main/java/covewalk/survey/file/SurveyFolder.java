@@ -93,10 +93,37 @@ public final class SurveyFolder {
      * @return why nothing was saved: what is there cannot be read and would be lost; empty when it was saved
      */
     public List<Problem> save(Survey survey, FolderLock lock) throws IOException {
+        require(lock);
+        return DescriptionFile.in(folder).save(survey);
+    }
+
+    private void require(FolderLock lock) throws IOException {
         if (!lock.isHeld() || !Files.isSameFile(lock.folder(), folder)) {
             throw new IllegalArgumentException("saving needs the lock of this folder");
         }
-        return DescriptionFile.in(folder).save(survey);
+    }
+
+    /**
+     * What another program made of the description since it was read, or saved, here. Compared is what would be written, so
+     * that other spaces or another order of fields are no change.
+     *
+     * @param known as it was on disk when this program looked last
+     * @return what is on disk now, sound or not, where it says something else; empty too where it is gone or cannot be read
+     */
+    public Optional<Survey> otherThan(Survey known) throws IOException {
+        return DescriptionFile.in(folder).otherThan(known);
+    }
+
+    /** Keeps the description that is on disk, byte for byte, in {@code originals/}, before another takes its place. */
+    public Original keepAside(FolderLock lock) throws IOException {
+        require(lock);
+        return Originals.in(folder).keep(folder.resolve(FileNames.DESCRIPTION), lock);
+    }
+
+    /** Keeps a description that will not be saved in {@code originals/}. */
+    public Original keepAside(Survey survey, FolderLock lock) throws IOException {
+        require(lock);
+        return Originals.in(folder).keep(DescriptionFile.in(folder).written(survey), FileNames.DESCRIPTION, lock);
     }
 
     /** A log that is not there was lost where a seal names it. */

@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
 import covewalk.app.DemoDesk;
+import covewalk.app.DriftingSurvey;
 import covewalk.app.Screens;
 import covewalk.app.open.OpenSurvey;
 import covewalk.app.open.Opener;
@@ -14,6 +16,7 @@ import covewalk.app.open.Workers;
 import covewalk.survey.Reading;
 import covewalk.survey.file.Holder;
 import covewalk.survey.file.SurveyFolder;
+import covewalk.verdict.limit.Verdict;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,6 +24,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -87,6 +91,37 @@ class DeskTest {
         assertEquals(List.of(), desk.survey().waiting());
         List<Reading> log = SurveyFolder.at(folder.resolve("other")).read().log();
         assertEquals(4.4, log.get(log.size() - 1).positionM().value());
+    }
+
+    /** Remembered as a survey in which a drift is taken off, it was judged with the drift left in first. */
+    @Test
+    void aSurveyIsJudgedOnceWhenItIsOpened() throws IOException {
+        Path drifting = DriftingSurvey.in(folder.resolve("drifting"));
+        List<Runnable> sums = new ArrayList<>();
+        Workers counted = new Workers(Runnable::run, sum -> {
+            sums.add(sum);
+            sum.run();
+        }, Runnable::run);
+        Desk desk = new Desk(new Opener(counted, () -> Holder.here("covewalk", Screens.EVENING)), counted, Screens.EVENING,
+                Memory.blank().opened(drifting).withDrift(drifting, true));
+        desk.open(drifting, refused -> fail(refused.toString()));
+        assertEquals(1, sums.size());
+        assertEquals(0, desk.survey().judgementProperty().get().faults().stream().filter(fault -> fault.verdict() == Verdict.BEYOND).count(),
+                "the step between its reels is the drift");
+        desk.survey().correctDriftProperty().set(false);
+        assertEquals(2, sums.size());
+        assertEquals(Set.of(), desk.memoryProperty().get().withoutDrift());
+    }
+
+    @Test
+    void whatWasChosenAboutADriftHoldsInAnotherFolderToo() throws IOException {
+        Desk desk = Desks.empty();
+        Desks.open(desk, DriftingSurvey.in(folder.resolve("drifting")));
+        desk.survey().correctDriftProperty().set(true);
+        desk.keepElsewhere(folder.resolve("other"), refused -> fail(refused.toString()));
+        assertEquals(folder.resolve("other"), desk.survey().folder());
+        assertTrue(desk.survey().correctDriftProperty().get());
+        assertTrue(desk.memoryProperty().get().withoutDrift().contains(folder.resolve("other").toAbsolutePath().normalize()));
     }
 
     @Test

@@ -17,6 +17,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
@@ -135,7 +136,63 @@ class PunchModelTest {
         Files.writeString(desk.survey().folder().resolve("punch.csv"), "nonsense\n1\n");
         model.look(at(0, 5));
         assertNull(model.itemProperty().get());
-        assertFalse(model.statusProperty().get().isEmpty());
+        assertFalse(model.unreadProperty().get().isEmpty());
+    }
+
+    private void recordDoneAndTypeANote() {
+        model.look(at(0, 5));
+        model.typed(PunchColumn.DONE).set("2026-10-04");
+        model.record();
+        model.typed(PunchColumn.NOTE).set("half a sentence");
+    }
+
+    private void itemOneIsShownAsBefore() {
+        assertEquals("Item 1 of the punch list: done", model.titleProperty().get());
+        assertEquals("2026-10-04", model.typed(PunchColumn.DONE).get());
+        assertEquals("half a sentence", model.typed(PunchColumn.NOTE).get());
+    }
+
+    /** An item of a folder that is not there was shown as a new one, open, with nothing recorded. */
+    @Test
+    void whenTheFolderGoesWhileAnItemIsShownItStaysAndThatIsSaid() throws IOException {
+        recordDoneAndTypeANote();
+        Path pulled = folder.resolve("pulled");
+        Files.move(desk.survey().folder(), pulled);
+        DemoDesk.read(desk, "C1", 4.4, "0.4577", "0.4110");
+        model.look(at(0, 5));
+        itemOneIsShownAsBefore();
+        assertTrue(model.unreadProperty().get().startsWith("The folder of this survey is not there any more."), model.unreadProperty().get());
+        Files.move(pulled, desk.survey().folder());
+        model.look(at(0, 5));
+        itemOneIsShownAsBefore();
+        assertEquals("", model.unreadProperty().get());
+        model.record();
+        assertEquals("half a sentence", onDisk(1).text(PunchColumn.NOTE));
+    }
+
+    @Test
+    void whenTheLogIsDamagedWhileAnItemIsShownItStaysAndThatIsSaid() throws IOException {
+        recordDoneAndTypeANote();
+        String sound = log();
+        Path log = desk.survey().folder().resolve("punch.csv");
+        Files.writeString(log, "nonsense\n1\n");
+        model.look(at(0, 5));
+        itemOneIsShownAsBefore();
+        assertFalse(model.unreadProperty().get().isEmpty());
+        model.record();
+        assertFalse(model.statusProperty().get().startsWith("Recorded"), model.statusProperty().get());
+        assertEquals("nonsense\n1\n", log(), "what is damaged is not written over");
+        Files.writeString(log, sound);
+        model.record();
+        assertEquals("half a sentence", onDisk(1).text(PunchColumn.NOTE));
+        assertEquals("", model.unreadProperty().get());
+    }
+
+    @Test
+    void aFaultOfOursIsToldToo() {
+        PunchReading reading = PunchReading.of(desk.survey().folder(), null, false, Optional.empty());
+        assertTrue(reading.list().isEmpty());
+        assertEquals(List.of(), reading.problems());
     }
 
     @Test

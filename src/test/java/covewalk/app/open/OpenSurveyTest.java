@@ -138,7 +138,7 @@ class OpenSurveyTest {
 
     private static OpenSurvey keepIn(OpenSurvey survey, Path other) {
         List<OpenSurvey> opened = new ArrayList<>();
-        opener().keepElsewhere(survey.folder(), other, survey.survey(), survey.readings(), told -> {
+        opener().keepElsewhere(survey.folder(), other, survey.survey(), survey.readings(), false, told -> {
             assertFalse(told.refused(), told.problems().toString());
             opened.add(told.value().orElseThrow());
         });

@@ -11,18 +11,20 @@ class FitTest {
     /** Widths and heights are those beside, or above, the six places. */
     @ParameterizedTest(name = "{6}")
     @CsvSource(textBlock = """
-        # width, height, text, tall,  strip, textPx, why
-        919,     600,    100,  false, true,  15.0,   the smallest tablet at the usual size
-        1817,    1080,   100,  false, true,  27.0,   a large screen is used
-        859,     600,    150,  false, false, 18.2,   larger text as far as it fits and the strip goes
-        800,     1213,   100,  true,  true,  16.0,   a tablet upright
-        480,     700,    100,  true,  false, 13.3,   a small window: smaller rather than cut off
-        300,     250,    100,  false, false, 11.0,   no smaller than can be read
+        # width, height, text, tall,  low,   textPx, why
+        919,     600,    100,  false, false, 15.0,   the smallest tablet at the usual size
+        1817,    1080,   100,  false, false, 27.0,   a large screen is used
+        859,     600,    150,  false, true,  16.9,   larger text as far as it fits beside a low strip
+        873,     600,    200,  false, true,  16.9,   and no larger: all that is typed and said stays in sight
+        800,     1213,   100,  true,  false, 16.0,   a tablet upright
+        600,     950,    200,  true,  true,  16.7,   a small one upright
+        480,     700,    100,  true,  true,  13.3,   a small window: smaller rather than cut off
+        300,     250,    100,  false, true,  11.0,   no smaller than can be read
         """)
-    void isAsLargeAsThereIsRoomFor(double width, double height, int text, boolean tall, boolean strip, double textPx, String why) {
+    void isAsLargeAsThereIsRoomFor(double width, double height, int text, boolean tall, boolean low, double textPx, String why) {
         Fit fit = Fit.of(width, height, text);
         assertEquals(tall, fit.tall());
-        assertEquals(strip, fit.strip());
+        assertEquals(low, fit.low());
         assertEquals(textPx, fit.textPx(), 0.05);
     }
 
