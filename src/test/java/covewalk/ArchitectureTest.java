@@ -47,6 +47,10 @@ class ArchitectureTest {
                     "a plot draws what was found, on any surface"),
             new Room("covewalk.report..", "covewalk.plot.. covewalk.words.. covewalk.verdict.. covewalk.survey.. covewalk.colour..",
                     "a report puts on paper what the packages below know"),
+            new Room("covewalk.report.punch", "covewalk.words.. covewalk.verdict.. covewalk.survey..",
+                    "what is on the list does not depend on how it is laid out"),
+            new Room("covewalk.report.page", "covewalk.report.punch covewalk.report.text covewalk.plot.. covewalk.words.. covewalk.verdict.."
+                    + " covewalk.survey.. covewalk.colour..", "a page is read in a browser, whether a PDF is made of it or not"),
             new Room("covewalk.cli..", "covewalk.report.. covewalk.plot.. covewalk.words.. covewalk.verdict.. covewalk.survey.."
                     + " covewalk.colour..", "commands call everything but the screens, and nothing calls them"),
             new Room("covewalk.app..", "covewalk.report.. covewalk.plot.. covewalk.words.. covewalk.verdict.. covewalk.survey.."
@@ -98,15 +102,15 @@ class ArchitectureTest {
     @ParameterizedTest(name = "{0} in {1}")
     @CsvSource(delimiter = '|', textBlock = """
         picocli..                  | covewalk.cli..                                  | only commands read command lines
-        com.fasterxml.jackson..    | covewalk.survey.file.. covewalk.report..         | JSON is read and written where files are
-        com.opencsv..              | covewalk.report..                               | tables for spreadsheets are written in one place
+        com.fasterxml.jackson..    | covewalk.survey.file.. covewalk.report.data      | JSON is read and written where files are
+        com.opencsv..              | covewalk.report.data                            | tables for spreadsheets are written in one place
         org.apache.commons.math3.. | covewalk.colour.. covewalk.verdict..             | sums are made in two places
         org.apache.commons.numbers.. | covewalk.verdict..                            | the limit test needs a fast error function
-        gg.jte..                   | covewalk.report..                               | only the report has pages
-        com.openhtmltopdf..        | covewalk.report..                               | only the report has pages
-        org.apache.pdfbox..        | covewalk.report..                               | only the report has pages
-        org.apache.fontbox..       | covewalk.report..                               | only the report has pages
-        org.w3c.dom..              | covewalk.report..                               | the PDF is laid out from the page's own XML
+        gg.jte..                   | covewalk.report.page                            | only the report has pages
+        com.openhtmltopdf..        | covewalk.report.pdf                             | pages become PDF in one place
+        org.apache.pdfbox..        | covewalk.report.pdf                             | pages become PDF in one place
+        org.apache.fontbox..       | covewalk.report.pdf                             | pages become PDF in one place
+        org.w3c.dom..              | covewalk.report.pdf                             | the PDF is laid out from the page's own XML
         javafx..                   | covewalk.app..                                  | only screens know the screen
         atlantafx..                | covewalk.app..                                  | only screens know the screen
         javax.sound..              | covewalk.app.walk..                             | only a kept reading is heard

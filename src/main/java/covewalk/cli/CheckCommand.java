@@ -1,8 +1,8 @@
 package covewalk.cli;
 
-import covewalk.report.CheckJson;
-import covewalk.report.CheckTable;
-import covewalk.report.EarlierVisit;
+import covewalk.report.data.CheckJson;
+import covewalk.report.text.CheckTable;
+import covewalk.report.punch.EarlierVisit;
 import covewalk.survey.Typed;
 import covewalk.verdict.Judgement;
 import covewalk.words.Words;

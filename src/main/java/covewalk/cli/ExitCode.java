@@ -1,6 +1,6 @@
 package covewalk.cli;
 
-import covewalk.report.PunchList;
+import covewalk.report.punch.PunchList;
 import covewalk.survey.file.PunchStage;
 import covewalk.verdict.Judgement;
 import covewalk.verdict.limit.Verdict;

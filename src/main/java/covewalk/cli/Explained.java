@@ -1,6 +1,6 @@
 package covewalk.cli;
 
-import covewalk.report.Explanation;
+import covewalk.report.text.Explanation;
 import covewalk.verdict.CoveJudgement;
 import covewalk.verdict.Judgement;
 import covewalk.words.Words;

@@ -1,7 +1,7 @@
 package covewalk.cli;
 
-import covewalk.report.PageStyle;
-import covewalk.report.Paper;
+import covewalk.report.page.PageStyle;
+import covewalk.report.page.Paper;
 import covewalk.words.LengthUnit;
 import java.util.Arrays;
 import java.util.List;

@@ -1,7 +1,7 @@
 package covewalk.cli;
 
-import covewalk.report.PlanJson;
-import covewalk.report.PlanTable;
+import covewalk.report.data.PlanJson;
+import covewalk.report.text.PlanTable;
 import covewalk.survey.SetUp;
 import covewalk.survey.Survey;
 import covewalk.verdict.plan.WalkPlan;

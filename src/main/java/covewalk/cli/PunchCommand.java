@@ -1,9 +1,9 @@
 package covewalk.cli;
 
-import covewalk.report.NumberedList;
-import covewalk.report.PunchList;
-import covewalk.report.StateJson;
-import covewalk.report.StateTable;
+import covewalk.report.punch.NumberedList;
+import covewalk.report.punch.PunchList;
+import covewalk.report.data.StateJson;
+import covewalk.report.text.StateTable;
 import covewalk.survey.file.FolderLock;
 import covewalk.survey.file.Holder;
 import covewalk.survey.file.NotKept;

@@ -1,6 +1,6 @@
 package covewalk.cli;
 
-import covewalk.report.Audit;
+import covewalk.report.punch.Audit;
 import covewalk.report.Edition;
 import covewalk.report.Issue;
 import covewalk.report.OutFolder;

@@ -1,6 +1,6 @@
 package covewalk.cli;
 
-import covewalk.report.VerifiedJson;
+import covewalk.report.data.VerifiedJson;
 import covewalk.report.VerifiedWords;
 import covewalk.survey.file.Outcome;
 import covewalk.survey.file.SealCheck;

@@ -1,5 +1,7 @@
 package covewalk.report;
 
+import covewalk.report.page.PageStyle;
+import covewalk.report.punch.Audit;
 import covewalk.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;

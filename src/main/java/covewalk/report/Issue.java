@@ -1,5 +1,7 @@
 package covewalk.report;
 
+import covewalk.report.punch.Audit;
+import covewalk.report.punch.NumberedList;
 import covewalk.survey.Problem;
 import covewalk.survey.Reading;
 import covewalk.survey.file.DiskWords;

@@ -1,5 +1,13 @@
 package covewalk.report;
 
+import covewalk.report.data.PunchCsv;
+import covewalk.report.data.PunchJson;
+import covewalk.report.page.Page;
+import covewalk.report.page.PageStyle;
+import covewalk.report.page.PunchHtml;
+import covewalk.report.pdf.PunchPdf;
+import covewalk.report.punch.Audit;
+import covewalk.report.punch.PunchList;
 import covewalk.survey.Problem;
 import covewalk.words.Words;
 import java.io.BufferedWriter;

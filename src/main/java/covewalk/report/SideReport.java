@@ -1,25 +1,25 @@
 package covewalk.report;
 
+import covewalk.report.page.PageStyle;
+import covewalk.report.page.SideHtml;
+import covewalk.report.page.SidePage;
+import covewalk.report.page.SpecifierPage;
+import covewalk.report.page.WarrantyPage;
+import covewalk.report.pdf.SidePdf;
+import covewalk.report.punch.Audit;
+import covewalk.report.punch.Neighbour;
 import covewalk.survey.Reel;
 import covewalk.survey.file.Photo;
 import covewalk.survey.file.Photos;
 import covewalk.words.Words;
-import gg.jte.ContentType;
-import gg.jte.TemplateEngine;
-import gg.jte.output.WriterOutput;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** Writes the pages for one reader beside the punch list: for who settles a dispute, and for who decides on a claim. */
 public final class SideReport {
@@ -28,7 +28,6 @@ public final class SideReport {
 
     private final Words words;
     private final PageStyle style;
-    private final TemplateEngine pages = TemplateEngine.createPrecompiled(null, ContentType.Html, null, "covewalk.report");
 
     public SideReport(Words words, PageStyle style) {
         this.words = words;
@@ -67,42 +66,9 @@ public final class SideReport {
     private Report.Written write(SidePage page, String name, Path outDir) throws IOException {
         Files.createDirectories(outDir);
         try (UnfinishedFile html = UnfinishedFile.of(outDir.resolve(name + ".html"),
-                    out -> out.write(html(page, page.head().css(), "").getBytes(StandardCharsets.UTF_8)));
-                UnfinishedPdf pdf = UnfinishedPdf.of(outDir.resolve(name + ".pdf"), out -> pdf(page, out))) {
+                    out -> out.write(new SideHtml().of(page).getBytes(StandardCharsets.UTF_8)));
+                UnfinishedPdf pdf = UnfinishedPdf.of(outDir.resolve(name + ".pdf"), out -> new SidePdf().write(page, out))) {
             return pdf.finish(List.of(html.finish()));
-        }
-    }
-
-    /**
-     * @param headCss with which a browser prints the running head
-     * @param remark about the paper itself; mostly empty
-     */
-    String html(SidePage page, String headCss, String remark) throws IOException {
-        String css = "@page { size: " + style.paper().code() + "; }\n" + sheet("punch-list.css") + sheet("side.css") + headCss;
-        StringWriter html = new StringWriter();
-        try (LegibleWriter legible = new LegibleWriter(html)) {
-            pages.render("side.jte", Map.of("page", page, "css", css, "remark", remark), new WriterOutput(legible));
-        }
-        return html.toString();
-    }
-
-    private void pdf(SidePage page, OutputStream out) throws IOException {
-        PdfFonts fonts = new PdfFonts();
-        PrintableText html = fonts.printable(html(page, "", ""));
-        String remarked = html.lacking().isEmpty() ? html.text()
-                : fonts.printable(html(page, "", words.text("page.letters", html.named()))).text();
-        PdfPart part = PdfPart.of(remarked, fonts, true);
-        try (PDDocument document = part.document()) {
-            new PdfHeads(document, fonts, page.head()).write();
-            PdfOutline.write(document, part.headings());
-            PdfIdentity.write(document, page.name() + ": " + page.title(), page.language(), page.head().seal(), true);
-            document.save(out);
-        }
-    }
-
-    private static String sheet(String name) throws IOException {
-        try (InputStream in = SideReport.class.getResourceAsStream(name)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
     }
 }

@@ -1,6 +1,6 @@
 package covewalk.demo;
 
-import covewalk.report.PunchList;
+import covewalk.report.punch.PunchList;
 import covewalk.survey.file.FolderLock;
 import covewalk.survey.file.Holder;
 import covewalk.survey.file.PunchLog;

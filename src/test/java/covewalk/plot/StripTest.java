@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import covewalk.report.Sample;
+import covewalk.report.punch.Sample;
 import covewalk.verdict.CoveJudgement;
 import covewalk.verdict.Fault;
 import covewalk.verdict.FaultKind;

@@ -8,7 +8,7 @@ import covewalk.colour.Covariance;
 import covewalk.colour.StepPlane;
 import covewalk.colour.StepRule;
 import covewalk.colour.UvPrime;
-import covewalk.report.Sample;
+import covewalk.report.punch.Sample;
 import covewalk.verdict.CoveJudgement;
 import covewalk.verdict.Judgement;
 import covewalk.words.Words;

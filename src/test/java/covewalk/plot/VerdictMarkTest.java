@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import covewalk.plot.Paint.Ink;
-import covewalk.report.Sample;
+import covewalk.report.punch.Sample;
 import covewalk.verdict.Difference;
 import covewalk.verdict.limit.Verdict;
 import covewalk.words.Words;

@@ -3,6 +3,9 @@ package covewalk.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import covewalk.report.Readership.Reader;
+import covewalk.report.page.PageStyle;
+import covewalk.report.page.Pages;
+import covewalk.report.punch.Sample;
 import covewalk.survey.Reel;
 import covewalk.words.Words;
 import java.io.IOException;

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import covewalk.report.Readership.Reader;
+import covewalk.report.punch.Sample;
 import covewalk.survey.Reel;
 import covewalk.survey.Survey;
 import java.util.List;

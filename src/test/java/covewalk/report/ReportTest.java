@@ -5,6 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import covewalk.report.data.Golden;
+import covewalk.report.data.PunchJson;
+import covewalk.report.page.PageStyle;
+import covewalk.report.page.Pages;
+import covewalk.report.punch.PunchList;
+import covewalk.report.punch.Sample;
 import covewalk.words.Words;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

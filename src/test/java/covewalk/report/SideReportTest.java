@@ -6,6 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import covewalk.report.page.PageStyle;
+import covewalk.report.page.Pages;
+import covewalk.report.punch.Neighbour;
+import covewalk.report.punch.Sample;
 import covewalk.survey.Reel;
 import covewalk.survey.Survey;
 import covewalk.verdict.Judgement;

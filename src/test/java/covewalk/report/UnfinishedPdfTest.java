@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import covewalk.report.page.PageStyle;
+import covewalk.report.page.Pages;
+import covewalk.report.punch.Sample;
 import covewalk.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import covewalk.colour.StepRule;
-import covewalk.report.Sample;
+import covewalk.report.punch.Sample;
 import covewalk.survey.Limits;
 import covewalk.survey.Limits.ErrorPer;
 import covewalk.verdict.Judgement;

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import covewalk.colour.Towards;
-import covewalk.report.Sample;
+import covewalk.report.punch.Sample;
 import covewalk.verdict.Hint;
 import covewalk.verdict.Note;
 import covewalk.verdict.Settle;

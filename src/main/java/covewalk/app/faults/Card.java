@@ -1,7 +1,7 @@
 package covewalk.app.faults;
 
 import covewalk.app.strip.Finding;
-import covewalk.report.Explanation;
+import covewalk.report.text.Explanation;
 import covewalk.words.LabelRow;
 import java.util.List;
 

@@ -8,7 +8,7 @@ import covewalk.app.parts.Wrapped;
 import covewalk.app.text.Texts;
 import covewalk.plot.Strip;
 import covewalk.plot.StripFrame;
-import covewalk.report.Explanation;
+import covewalk.report.text.Explanation;
 import covewalk.words.LabelRow;
 import java.util.List;
 import javafx.geometry.HPos;

@@ -1,8 +1,8 @@
 package covewalk.app.faults;
 
-import covewalk.report.EarlierVisit;
-import covewalk.report.NumberedList;
-import covewalk.report.PunchList;
+import covewalk.report.punch.EarlierVisit;
+import covewalk.report.punch.NumberedList;
+import covewalk.report.punch.PunchList;
 import covewalk.survey.Problem;
 import covewalk.survey.file.DiskWords;
 import covewalk.survey.file.Outcome;

@@ -1,9 +1,9 @@
 package covewalk.app.faults;
 
 import covewalk.app.open.DiskWork;
-import covewalk.report.EarlierVisit;
-import covewalk.report.NumberedList;
-import covewalk.report.PunchItem;
+import covewalk.report.punch.EarlierVisit;
+import covewalk.report.punch.NumberedList;
+import covewalk.report.punch.PunchItem;
 import covewalk.survey.Problem;
 import covewalk.survey.file.NotKept;
 import covewalk.survey.file.Outcome;

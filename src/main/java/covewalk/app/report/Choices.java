@@ -1,6 +1,6 @@
 package covewalk.app.report;
 
-import covewalk.report.PageStyle;
+import covewalk.report.page.PageStyle;
 import covewalk.report.Readership;
 import covewalk.words.Language;
 import java.nio.file.Path;

@@ -1,7 +1,7 @@
 package covewalk.app.report;
 
-import covewalk.report.Audit;
-import covewalk.report.WarningWords;
+import covewalk.report.punch.Audit;
+import covewalk.report.punch.WarningWords;
 import covewalk.survey.Visit;
 import covewalk.verdict.Judgement;
 import covewalk.verdict.limit.Verdict;

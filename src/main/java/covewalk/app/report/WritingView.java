@@ -4,7 +4,7 @@ import covewalk.app.desk.Desk;
 import covewalk.app.forms.Says;
 import covewalk.app.parts.Wrapped;
 import covewalk.app.text.Texts;
-import covewalk.report.Paper;
+import covewalk.report.page.Paper;
 import covewalk.report.Readership.Reader;
 import covewalk.words.Language;
 import covewalk.words.LengthUnit;

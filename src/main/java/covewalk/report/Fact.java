@@ -1,5 +1,0 @@
-package covewalk.report;
-
-/** A label and what stands beside it. */
-record Fact(String label, String text) {
-}
