@@ -184,6 +184,11 @@ final class Fields {
         return objects;
     }
 
+    /** What was asked for, of this object and of others like it. */
+    Asked asked() {
+        return asked;
+    }
+
     /** Fields, here and in all that lies within, that nobody asked for and that look like one that is missing; for when all is read. */
     void misspelt(List<Problem> found) {
         for (Map.Entry<String, JsonNode> field : node.properties()) {
