@@ -61,7 +61,7 @@ final class PunchCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        toRecord.check();
+        toRecord.check(language.words().locale());
         if (toRecord.none()) {
             return show(list());
         }

@@ -58,8 +58,8 @@ final class PunchOptions {
         return "--" + given.keySet().iterator().next().code();
     }
 
-    /** Refuses what cannot stand in the log. */
-    void check() throws CannotBeDone {
+    /** Refuses what cannot stand in the log, in the language asked for. */
+    void check(Locale language) throws CannotBeDone {
         for (Map.Entry<PunchColumn, String> cell : given.entrySet()) {
             String option = "--" + cell.getKey().code();
             if (cell.getValue().isBlank()) {
@@ -67,7 +67,7 @@ final class PunchOptions {
             }
             Optional<Problem> wrong = cell.getKey().check(cell.getValue().strip());
             if (wrong.isPresent()) {
-                throw CannotBeDone.because(option + ": " + wrong.get().sentence(Locale.ROOT));
+                throw CannotBeDone.because(option + ": " + wrong.get().sentence(language));
             }
         }
     }

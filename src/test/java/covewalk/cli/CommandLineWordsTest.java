@@ -40,7 +40,10 @@ class CommandLineWordsTest {
         punch a --item 1,two         | covewalk punch: --item: two is no item number. Write whole numbers from 1, with commas between them.
         punch a --due 1 --due 2      | covewalk punch: --due is given more than once. Give it once.
         punch a --due soon           | --due: soon is no date. Write it as 2026-12-01.
-        punch a --done 30.11.2026    | --done: 30.11.2026 does not begin with a date. Write it as 2026-12-01, with a space and initials after it if you like.
+        punch a --done 30.11.2026    | --done: 30.11.2026 is no date, alone or with a space and initials behind it. Write it as 2026-12-01 or 2026-12-01 AB.
+        punch a --done 2026-12-01AB  | --done: 2026-12-01AB is no date, alone or with a space and initials behind it. Write it as 2026-12-01 or 2026-12-01 AB.
+        punch a --done 2026-02-30    | --done: There is no day 2026-02-30. Look at its month and its day again.
+        punch a --due 2026-13-01     | --due: There is no day 2026-13-01. Look at its month and its day again.
         punch a --accepted 2026-12-02 | --accepted: 2026-12-02 is no date with initials behind it. Write it as 2026-12-02 AB.
         punch a --note=              | --note: nothing is given. Write a hyphen to clear what stands there.
         verify                       | covewalk verify: SURVEY is missing: the survey's folder.

@@ -12,9 +12,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The small survey has one item: the joint of R1 and R2 at 4 m, 5 steps where 2 are allowed. */
 class PunchCommandTest {
@@ -32,6 +35,11 @@ class PunchCommandTest {
         List<String> line = new ArrayList<>(List.of("punch", survey.toString()));
         line.addAll(List.of(options));
         return FrontDoor.run(line.toArray(String[]::new));
+    }
+
+    /** @param options with blanks between them, and {@code _} for one inside */
+    private Run record(String options) {
+        return punch(Stream.of(("--item 1 " + options).split(" ")).map(word -> word.replace('_', ' ')).toArray(String[]::new));
     }
 
     private List<String> written() throws IOException {
@@ -79,6 +87,38 @@ class PunchCommandTest {
         punch("--item", "1", "--accepted", "-");
         assertEquals(1, punch().code());
         assertEquals(6, written().size());
+    }
+
+    @ParameterizedTest(name = "{0}, then {1}")
+    @CsvSource(delimiter = '|', nullValues = "-", textBlock = """
+        # what stands there      | what is to be recorded                           | what is said; nothing where it is recorded
+        --done 2026-12-01        | --accepted 2026-11-30_AB                         | Item 1 would be accepted on 2026-11-30 and done only on 2026-12-01.
+        --note x                 | --done 2026-12-01 --reinspected 2026-11-30_K     | Item 1 would be re-inspected on 2026-11-30 and done only on 2026-12-01.
+        --accepted 2026-12-02_AB | --reinspected 2026-12-03                         | Item 1 would be accepted on 2026-12-02 and re-inspected only on 2026-12-03.
+        --reinspected 2026-12-01 | --done 2026-12-04                                | Item 1 would be re-inspected on 2026-12-01 and done only on 2026-12-04.
+        --reinspected 2026-12-01 | --done 2026-12-04 --reinspected -                | -
+        --done 2026-12-01        | --reinspected 2026-12-01 --accepted 2026-12-01_A | -
+        """)
+    void daysOfAnItemFollowOneAnother(String before, String now, String said) throws IOException {
+        assertEquals(0, record(before).code(), before);
+        List<String> log = written();
+        Run run = record(now);
+        if (said == null) {
+            assertEquals("Recorded: item 1\n", run.err());
+        } else {
+            assertEquals(said + " Correct one of the two days, or clear the one that does not hold any more; nothing was recorded.\n", run.err());
+            assertEquals(2, run.code());
+            assertEquals(log, written());
+        }
+    }
+
+    /** A table may have been filled in by hand, or by hands that did not know of this. */
+    @Test
+    void daysThatStandTheWrongWayRoundAlreadyStopNothingElse() throws IOException {
+        punch("--item", "1", "--done", "2026-12-01");
+        Files.writeString(survey.resolve("punch.csv"), Files.readString(survey.resolve("punch.csv")) + "1,,,,,,2026-11-01 AB,,,,,\n");
+        assertEquals("Recorded: item 1\n", punch("--item", "1", "--note", "asked for the day").err());
+        assertEquals(0, punch().code());
     }
 
     @Test

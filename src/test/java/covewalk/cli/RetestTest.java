@@ -106,6 +106,14 @@ class RetestTest {
     }
 
     @Test
+    void aDayOfTheVisitBeforeGoesBeforeThoseOfNow() throws IOException {
+        FrontDoor.run("punch", first.toString(), "--item", "1", "--done", "2026-12-01");
+        Run run = FrontDoor.run("punch", second(5, "first walk").toString(), "--item", "1", "--accepted", "2026-11-30 AB");
+        assertTrue(run.err().startsWith("Item 1 would be accepted on 2026-11-30 and done only on 2026-12-01."), run.err());
+        assertEquals(2, run.code());
+    }
+
+    @Test
     void nothingIsWrittenInTheEarlierSurvey() throws IOException {
         List<String> before = SmallSurvey.files(first);
         String log = Files.readString(first.resolve("punch.csv"));

@@ -5,6 +5,7 @@ import covewalk.survey.file.FolderLock;
 import covewalk.survey.file.Outcome;
 import covewalk.survey.file.PunchChange;
 import covewalk.survey.file.PunchLog;
+import covewalk.survey.file.PunchOrder;
 import covewalk.survey.file.PunchStates;
 import covewalk.verdict.Judgement;
 import java.io.IOException;
@@ -56,7 +57,8 @@ public record NumberedList(PunchList list, List<Problem> ofOldVisit) {
      * Fixes the numbers in the survey's log, and records what is new of items behind them.
      *
      * @param changes may be none
-     * @return the list with its numbers fixed, and what to know of the log; refused where the log is damaged
+     * @return the list with its numbers fixed, and what to know of the log; refused where the log is damaged, or where a day that
+     *     is to be recorded cannot follow another
      * @throws covewalk.survey.file.NotKept where nothing could be kept
      */
     public Outcome<NumberedList> recorded(FolderLock lock, List<PunchChange> changes) throws IOException {
@@ -65,6 +67,10 @@ public record NumberedList(PunchList list, List<Problem> ofOldVisit) {
             return new Outcome<>(Optional.empty(), opened.problems());
         }
         try (PunchLog log = opened.value().orElseThrow()) {
+            List<Problem> wrong = PunchOrder.problems(log.states().after(list.registrations()), changes);
+            if (!wrong.isEmpty()) {
+                return new Outcome<>(Optional.empty(), Stream.concat(opened.problems().stream(), wrong.stream()).toList());
+            }
             PunchStates now = log.append(Stream.concat(list.registrations().stream(), changes.stream()).toList());
             return new Outcome<>(Optional.of(new NumberedList(list.registered(now), ofOldVisit)), opened.problems());
         }

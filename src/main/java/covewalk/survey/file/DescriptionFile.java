@@ -66,11 +66,12 @@ final class DescriptionFile {
         Fields fields = new Fields(tree.root().get(), "", wrong);
         Optional<Survey> survey = SurveyEntry.isOurs(fields) ? Optional.of(SurveyEntry.read(fields, tree.places()))
                 : Optional.empty();
-        List<Problem> placed = new ArrayList<>(wrong.stream().map(tree.places()::place).toList());
         if (!wrong.isEmpty()) {
             survey = Optional.empty();
+        } else {
+            fields.misspelt(wrong);
         }
-        survey.ifPresent(taken -> SurveyEntry.misspelt(taken, tree.root().get()).forEach(problem -> placed.add(tree.places().place(problem))));
+        List<Problem> placed = new ArrayList<>(wrong.stream().map(tree.places()::place).toList());
         survey.ifPresent(taken -> Soundness.of(taken).forEach(problem -> placed.add(tree.places().placeChecked(problem))));
         placed.sort(Comparator.comparingInt(Problem::line));
         return new Description(survey, tree.root(), placed);

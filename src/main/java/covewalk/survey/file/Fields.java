@@ -7,6 +7,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -24,18 +25,20 @@ final class Fields {
     private final Fields outer;
     private final String called;
     private final int index;
+    private final Asked asked;
     private final List<Problem> problems;
 
     /** @param problems where everything wrong goes, with the path as its column */
     Fields(ObjectNode node, String path, List<Problem> problems) {
-        this(node, null, path, NO_LIST, problems);
+        this(node, null, path, NO_LIST, new Asked(), problems);
     }
 
-    private Fields(ObjectNode node, Fields outer, String called, int index, List<Problem> problems) {
+    private Fields(ObjectNode node, Fields outer, String called, int index, Asked asked, List<Problem> problems) {
         this.node = node;
         this.outer = outer;
         this.called = called;
         this.index = index;
+        this.asked = asked;
         this.problems = problems;
     }
 
@@ -63,6 +66,7 @@ final class Fields {
     }
 
     boolean has(String name) {
+        asked.add(name);
         return node.hasNonNull(name);
     }
 
@@ -161,7 +165,7 @@ final class Fields {
             add(name, Problem.refusal("json.no-fields"));
         }
         ObjectNode object = value.isPresent() && value.get() instanceof ObjectNode found ? found : node.objectNode();
-        return new Fields(object, this, name, NO_LIST, problems);
+        return new Fields(object, this, name, NO_LIST, asked.inside(name), problems);
     }
 
     List<Fields> objects(String name) {
@@ -172,11 +176,28 @@ final class Fields {
         }
         for (int i = 0; value.isPresent() && value.get().isArray() && i < value.get().size(); i++) {
             if (value.get().get(i) instanceof ObjectNode object) {
-                objects.add(new Fields(object, this, name, i, problems));
+                objects.add(new Fields(object, this, name, i, asked.inside(name), problems));
             } else {
                 add(name + "[" + i + "]", Problem.refusal("json.no-fields"));
             }
         }
         return objects;
+    }
+
+    /** What was asked for, of this object and of others like it. */
+    Asked asked() {
+        return asked;
+    }
+
+    /** Fields, here and in all that lies within, that nobody asked for and that look like one that is missing; for when all is read. */
+    void misspelt(List<Problem> found) {
+        for (Map.Entry<String, JsonNode> field : node.properties()) {
+            String name = field.getKey();
+            if (!asked.has(name)) {
+                Misspelt.meant(name, asked.names(), node).ifPresent(meant -> found.add(Problem.warning("json.misspelt", name, meant).inColumn(path(name))));
+            } else if (asked.lookedInside(name)) {
+                (field.getValue().isArray() ? objects(name) : List.of(object(name))).forEach(within -> within.misspelt(found));
+            }
+        }
     }
 }

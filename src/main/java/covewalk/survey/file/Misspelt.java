@@ -1,8 +1,6 @@
 package covewalk.survey.file;
 
-import covewalk.survey.Problem;
-import java.util.ArrayList;
-import java.util.List;
+import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -14,19 +12,12 @@ final class Misspelt {
     private static final int MOST_WRONG = 2;
     private static final int SHORTEST = 4;
 
-    private final List<Problem> problems = new ArrayList<>();
-
-    /**
-     * @param path of the field, as in {@code limits.errorrate}
-     * @param missing known fields of the same object that the file lacks
-     */
-    void look(String path, String name, Set<String> missing) {
-        Optional<String> meant = missing.stream().filter(known -> isLike(name, known)).sorted().findFirst();
-        meant.ifPresent(known -> problems.add(Problem.warning("json.misspelt", name, known).inColumn(path)));
+    private Misspelt() {
     }
 
-    List<Problem> problems() {
-        return problems;
+    /** The field that is meant: one of the known ones, which the object lacks; empty where none is like it. */
+    static Optional<String> meant(String name, Set<String> known, JsonNode object) {
+        return known.stream().filter(other -> isLike(name, other) && !object.has(other)).sorted().findFirst();
     }
 
     private static boolean isLike(String name, String known) {

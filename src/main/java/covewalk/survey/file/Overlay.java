@@ -16,7 +16,6 @@ import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.BiPredicate;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 
 /**
  * Writes an object of the description over the one that is in the file: known fields first, in the order they are put
@@ -28,18 +27,10 @@ final class Overlay {
     private final ObjectNode old;
     private final ObjectNode fresh = JsonNodeFactory.instance.objectNode();
     private final Set<String> known = new HashSet<>();
-    private final String path;
-    private final Misspelt misspelt;
 
     /** @param old the object in the file; an empty one where there is none */
     Overlay(JsonNode old) {
-        this(old, "", new Misspelt());
-    }
-
-    private Overlay(JsonNode old, String path, Misspelt misspelt) {
         this.old = old instanceof ObjectNode object ? object : JsonNodeFactory.instance.objectNode();
-        this.path = path;
-        this.misspelt = misspelt;
     }
 
     Overlay text(String name, String text) {
@@ -98,7 +89,7 @@ final class Overlay {
     /** An object of its own. */
     Overlay object(String name, Consumer<Overlay> fill) {
         known.add(name);
-        Overlay inner = new Overlay(old.path(name), path + name + ".", misspelt);
+        Overlay inner = new Overlay(old.path(name));
         fill.accept(inner);
         fresh.set(name, inner.done());
         return this;
@@ -109,7 +100,7 @@ final class Overlay {
         known.add(name);
         ArrayNode list = fresh.arrayNode();
         for (int i = 0; i < items.size(); i++) {
-            Overlay inner = new Overlay(find(old.path(name), i, items.get(i), same), path + name + "[" + i + "].", misspelt);
+            Overlay inner = new Overlay(find(old.path(name), i, items.get(i), same));
             fill.accept(inner, items.get(i));
             list.add(inner.done());
         }
@@ -131,19 +122,8 @@ final class Overlay {
     }
 
     ObjectNode done() {
-        old.properties().stream().filter(field -> !known.contains(field.getKey())).forEach(field -> {
-            fresh.set(field.getKey(), field.getValue());
-            misspelt.look(path + field.getKey(), field.getKey(), missing());
-        });
+        old.properties().stream().filter(field -> !known.contains(field.getKey()))
+                .forEach(field -> fresh.set(field.getKey(), field.getValue()));
         return fresh;
-    }
-
-    private Set<String> missing() {
-        return known.stream().filter(name -> !old.has(name)).collect(Collectors.toSet());
-    }
-
-    /** After {@link #done()}: unknown fields that look like known ones, in this object and in those within. */
-    Misspelt misspelt() {
-        return misspelt;
     }
 }

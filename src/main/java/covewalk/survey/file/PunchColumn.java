@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /** The columns of {@code punch.csv}, in the order in which a new one has them. */
 public enum PunchColumn {
@@ -38,6 +39,8 @@ public enum PunchColumn {
     /** Which fault the number stands for. */
     static final List<PunchColumn> PLACE = List.of(COVE, KIND, POSITION_M, REELS);
 
+    private static final Set<PunchColumn> DAYS = Set.of(DUE, DONE, REINSPECTED, ACCEPTED);
+
     private static final int LONGEST = 2000;
     private static final int DATE = "2026-12-01".length();
 
@@ -60,6 +63,9 @@ public enum PunchColumn {
         if (text.length() > LONGEST) {
             return wrong(Problem.refusal("punch.cell.long", text.length(), LONGEST));
         }
+        if (DAYS.contains(this) && isNoDay(text)) {
+            return wrong(Problem.refusal("punch.cell.no-such-day", text.substring(0, DATE)));
+        }
         return switch (this) {
             case DUE -> isDate(text) ? Optional.empty() : wrong(Problem.refusal("punch.cell.date", text));
             case DONE, REINSPECTED -> beginsWithDate(text) ? Optional.empty() : wrong(Problem.refusal("punch.cell.date-who", text));
@@ -77,6 +83,11 @@ public enum PunchColumn {
     private static boolean beginsWithDate(String text) {
         return isDate(text) || text.length() > DATE + 1 && text.charAt(DATE) == ' ' && isDate(text.substring(0, DATE))
                 && !text.substring(DATE).isBlank();
+    }
+
+    /** Written as a date is, and in no calendar. */
+    private static boolean isNoDay(String text) {
+        return text.matches("(?s)[0-9]{4}-[0-9]{2}-[0-9]{2}( .*)?") && !isDate(text.substring(0, DATE));
     }
 
     private static boolean isDate(String text) {

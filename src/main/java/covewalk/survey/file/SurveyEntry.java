@@ -45,17 +45,6 @@ final class SurveyEntry {
 
     /** The survey written over what the file holds, so that fields we do not know stay. */
     static ObjectNode write(Survey survey, Optional<ObjectNode> old) {
-        return over(survey, old).done();
-    }
-
-    /** Fields of the file that nobody here knows and that look like one that is missing. */
-    static List<Problem> misspelt(Survey survey, ObjectNode old) {
-        Overlay over = over(survey, Optional.of(old));
-        over.done();
-        return over.misspelt().problems();
-    }
-
-    private static Overlay over(Survey survey, Optional<ObjectNode> old) {
         Overlay to = new Overlay(old.orElseGet(JsonNodeFactory.instance::objectNode));
         to.text("format", FORMAT)
                 .object("site", site -> site.text("name", survey.site().name()).text("address", survey.site().address()))
@@ -65,7 +54,7 @@ final class SurveyEntry {
                 .list("reels", survey.reels(), byId(Reel::id), ReelEntry::write)
                 .list("coves", survey.coves(), byId(Cove::id), CoveEntry::write);
         ClaimEntry.write(to, survey.claim());
-        return to;
+        return to.done();
     }
 
     private static <T> BiPredicate<T, JsonNode> byId(Function<T, String> id) {

@@ -36,6 +36,16 @@ class DescriptionProblemsTest {
         assertEquals("Harbour House", read.survey().orElseThrow().site().name());
     }
 
+    /** Placements may stand in any order, and are sorted when they are read. */
+    @Test
+    void aMisspeltFieldIsNamedByWhereItStandsInTheFile() throws IOException {
+        String first = "        { \"reel\": \"R1\", \"fromM\": 0.0, \"toM\": 5.0, \"knownFrom\": \"seen\", \"installed\": \"2026-09\" }";
+        String second = "        { \"reel\": \"R2\", \"fromM\": 5.0, \"toM\": 10.0, \"knownFrom\": \"seen\", \"installed\": \"2026-09\" }";
+        String swapped = SurveyText.SOUND.replace(first, "HERE").replace(second, first).replace("HERE", second.replace("installed", "instaled"));
+        assertEquals("W survey.json:18: coves[0].placements[0].instaled: Nothing is known here by the name instaled, so it counts for nothing."
+                + " If installed is meant, write it so.", Seen.all(read(swapped).problems()));
+    }
+
     @ParameterizedTest(name = "{index}: {1}")
     @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
         # what stands in the sound description | what stands in its place | what is seen
@@ -58,6 +68,8 @@ class DescriptionProblemsTest {
         "errorRate": 0.05 | "errorrate": 0.05 | W survey.json:8: limits.errorrate: Nothing is known here by the name errorrate, so it counts for nothing. If errorRate is meant, write it so.
         "minutesOn": 45 | "minuteOn": 45 | W survey.json:4: visit.minuteOn: Nothing is known here by the name minuteOn, so it counts for nothing. If minutesOn is meant, write it so.
         "errorRate": 0.05 | "errorRate": 0.05, "errorrate": 0.01, "clauseOfOurs": "4" | ~~
+        "bin": "7D", "lot": "L-204" | "bin": "7D", "lot": "L-204", "shelf": "x", "gtim": "4" | W survey.json:10: reels[0].gtim: Nothing is known here by the name gtim, so it counts for nothing. If gtin is meant, write it so.
+        "closed": false | "closd": false | W survey.json:14: coves[0].closd: Nothing is known here by the name closd, so it counts for nothing. If closed is meant, write it so.
         "neighbourSteps": 2.0, | ~~ | R survey.json:8: limits.neighbourSteps: This is missing. Fill it in.
         "neighbourSteps": 2.0 | "neighbourSteps": 1e999 | R survey.json:8: limits.neighbourSteps: 1E+999 is not above 0 and at most 100. Correct it.
         "errorRate": 0.05 | "errorRate": 0.5 | R survey.json:8: limits.errorRate: 0.5 is not between 0 and 0.5. Correct it.

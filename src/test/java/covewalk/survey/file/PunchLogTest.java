@@ -129,8 +129,8 @@ class PunchLogTest {
         1.5,,,,,,,,,,,                        | R punch.csv:2: item: 1.5 is no item number. Write a whole number from 1 to 999999.
         ,,,,,,,look,,,,                       | R punch.csv:2: item: This is empty. Fill it in.
         1,,,soon,,,,,,,,                      | R punch.csv:2: due: soon is no date. Write it as 2026-12-01.
-        1,,,2026-02-30,,,,,,,,                | R punch.csv:2: due: 2026-02-30 is no date. Write it as 2026-12-01.
-        1,,,,30.11.2026,,,,,,,                | R punch.csv:2: done: 30.11.2026 does not begin with a date. Write it as 2026-12-01, with a space and initials after it if you like.
+        1,,,2026-02-30,,,,,,,,                | R punch.csv:2: due: There is no day 2026-02-30. Look at its month and its day again.
+        1,,,,30.11.2026,,,,,,,                | R punch.csv:2: done: 30.11.2026 is no date, alone or with a space and initials behind it. Write it as 2026-12-01 or 2026-12-01 AB.
         1,,,,,,2026-12-02,,,,,                | R punch.csv:2: accepted: 2026-12-02 is no date with initials behind it. Write it as 2026-12-02 AB.
         1,,,,,,,,C1,joint,,R1                 | R punch.csv:2: position_m: Cove, kind, position_m and reels say together which place the item is. Fill in all four, or none of them.
         1,,,,,,,,C1,joint,five,R1             | R punch.csv:2: position_m: five is no number. Write digits and one decimal mark.
