@@ -17,6 +17,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -108,6 +109,33 @@ public final class Screens extends FxRobot implements AutoCloseable {
 
     public Desk desk() {
         return desk;
+    }
+
+    /** Nothing is read or written meanwhile. */
+    void whileTheDiskIsHeld(Runnable then) {
+        hold(disk, then);
+    }
+
+    /** Nothing is judged or planned meanwhile. */
+    void whileSumsAreHeld(Runnable then) {
+        hold(sums, then);
+    }
+
+    /** A screen that waits for it hangs for half a minute, not for ever. */
+    private static void hold(ExecutorService worker, Runnable then) {
+        CountDownLatch held = new CountDownLatch(1);
+        worker.execute(() -> {
+            try {
+                held.await(30, TimeUnit.SECONDS);
+            } catch (InterruptedException closed) {
+                Thread.currentThread().interrupt();
+            }
+        });
+        try {
+            then.run();
+        } finally {
+            held.countDown();
+        }
     }
 
     /** Asks to close the window, as its frame does. */
