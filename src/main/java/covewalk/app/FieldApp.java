@@ -32,10 +32,18 @@ public final class FieldApp extends Application {
 
     private final ExecutorService disk = oneThread(task -> new Thread(task, "disk"));
     private final ExecutorService sums = oneThread(FieldApp::inTheBackground);
-    private final MemoryFile memory =
-            MemoryFile.of(System.getenv(), System.getProperty("os.name"), Path.of(System.getProperty("user.home")));
+    private final MemoryFile memory;
 
     private Desk desk;
+
+    /** With the memory of this computer's user. */
+    public FieldApp() {
+        this(MemoryFile.of(System.getenv(), System.getProperty("os.name"), Path.of(System.getProperty("user.home"))));
+    }
+
+    FieldApp(MemoryFile memory) {
+        this.memory = memory;
+    }
 
     /** One task after the other. What is asked for once the window has closed is dropped: nobody sees or types any more. */
     private static ExecutorService oneThread(ThreadFactory threads) {

@@ -16,7 +16,6 @@ import covewalk.app.text.Texts;
 import covewalk.app.walk.WalkScreen;
 import java.util.Arrays;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -72,9 +71,7 @@ public final class Shell extends BorderPane {
 
     /** Gives a scene the look that was chosen, now and whenever another is. */
     public void dress(Scene scene) {
-        for (String sheet : List.of("look.css")) {
-            scene.getStylesheets().add(Shell.class.getResource(sheet).toExternalForm());
-        }
+        scene.getStylesheets().add(Shell.class.getResource("look.css").toExternalForm());
         for (Place place : Place.values()) {
             scene.getAccelerators().put(new KeyCodeCombination(KeyCode.valueOf("DIGIT" + (place.ordinal() + 1)),
                     KeyCombination.SHORTCUT_DOWN), () -> desk.go(place));

@@ -17,12 +17,14 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.geometry.Dimension2D;
@@ -41,6 +43,9 @@ public final class Screens extends FxRobot implements AutoCloseable {
     /** Every test walks on the same evening. */
     public static final Clock EVENING = Clock.fixed(Instant.parse("2026-10-05T18:30:00Z"), ZoneOffset.UTC);
 
+    private static final Settings USUAL = new Settings(Theme.DARK, 100, Locale.ENGLISH, false, false);
+    private static final Dimension2D SMALL = new Dimension2D(1024, 600);
+
     private final ExecutorService disk = Executors.newSingleThreadExecutor(Screens::quietThread);
     /** What is asked for while the window closes is dropped: nobody sees it any more. */
     private final ExecutorService sums = new ThreadPoolExecutor(1, 1, 0, TimeUnit.SECONDS, new LinkedBlockingQueue<>(),
@@ -49,9 +54,9 @@ public final class Screens extends FxRobot implements AutoCloseable {
     private Shell shell;
     private Stage stage;
 
-    private Screens(Settings settings) {
+    private Screens(Settings settings, Supplier<Holder> holder) {
         Workers workers = new Workers(disk, sums, Platform::runLater);
-        desk = new Desk(new Opener(workers, () -> Holder.here("covewalk", EVENING)), workers, EVENING,
+        desk = new Desk(new Opener(workers, holder), workers, EVENING,
                 Memory.blank().with(settings));
     }
 
@@ -63,12 +68,28 @@ public final class Screens extends FxRobot implements AutoCloseable {
 
     /** In English, dark, at the usual size. */
     public static Screens open() {
-        return open(new Settings(Theme.DARK, 100, Locale.ENGLISH, false, false), new Dimension2D(1024, 600));
+        return open(USUAL, SMALL);
     }
 
     public static Screens open(Settings settings, Dimension2D size) {
+        return open(settings, size, Screens::holder);
+    }
+
+    /** @param beforeEachLock done on the thread that writes, when a survey was read and its lock is about to be taken */
+    static Screens open(Runnable beforeEachLock) {
+        return open(USUAL, SMALL, () -> {
+            beforeEachLock.run();
+            return holder();
+        });
+    }
+
+    private static Holder holder() {
+        return Holder.here("covewalk", EVENING);
+    }
+
+    private static Screens open(Settings settings, Dimension2D size, Supplier<Holder> holder) {
         try {
-            Screens screens = new Screens(settings);
+            Screens screens = new Screens(settings, holder);
             screens.stage = FxToolkit.registerPrimaryStage();
             FxToolkit.setupFixture(() -> {
                 Fonts.load();
@@ -88,6 +109,33 @@ public final class Screens extends FxRobot implements AutoCloseable {
 
     public Desk desk() {
         return desk;
+    }
+
+    /** Nothing is read or written meanwhile. */
+    void whileTheDiskIsHeld(Runnable then) {
+        hold(disk, then);
+    }
+
+    /** Nothing is judged or planned meanwhile. */
+    void whileSumsAreHeld(Runnable then) {
+        hold(sums, then);
+    }
+
+    /** A screen that waits for it hangs for half a minute, not for ever. */
+    private static void hold(ExecutorService worker, Runnable then) {
+        CountDownLatch held = new CountDownLatch(1);
+        worker.execute(() -> {
+            try {
+                held.await(30, TimeUnit.SECONDS);
+            } catch (InterruptedException closed) {
+                Thread.currentThread().interrupt();
+            }
+        });
+        try {
+            then.run();
+        } finally {
+            held.countDown();
+        }
     }
 
     /** Asks to close the window, as its frame does. */
