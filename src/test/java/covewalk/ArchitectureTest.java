@@ -39,6 +39,7 @@ class ArchitectureTest {
             new Room("covewalk.survey", "covewalk.colour..", "a survey is what was seen, whatever is made of it"),
             new Room("covewalk.survey.label", "covewalk.survey covewalk.colour..", "a label says what it says, wherever it is scanned"),
             new Room("covewalk.survey.file..", "covewalk.survey covewalk.colour..", "files hold surveys and judge nothing"),
+            new Room("covewalk.survey.file.disk", "covewalk.survey", "a disk keeps bytes, whatever they say"),
             new Room("covewalk.verdict..", "covewalk.survey covewalk.colour..", "a verdict opens no file and chooses no words"),
             new Room("covewalk.verdict.evidence", "covewalk.verdict.stretch covewalk.survey covewalk.colour..",
                     "what weakens the readings is found before anything is judged"),
@@ -102,7 +103,7 @@ class ArchitectureTest {
     @ParameterizedTest(name = "{0} in {1}")
     @CsvSource(delimiter = '|', textBlock = """
         picocli..                  | covewalk.cli..                                  | only commands read command lines
-        com.fasterxml.jackson..    | covewalk.survey.file.. covewalk.report.data      | JSON is read and written where files are
+        com.fasterxml.jackson..    | covewalk.survey.file.description covewalk.survey.file.seal covewalk.report.data | JSON is read and written where files are
         com.opencsv..              | covewalk.report.data                            | tables for spreadsheets are written in one place
         org.apache.commons.math3.. | covewalk.colour.. covewalk.verdict..             | sums are made in two places
         org.apache.commons.numbers.. | covewalk.verdict..                            | the limit test needs a fast error function

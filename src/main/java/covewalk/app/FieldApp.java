@@ -8,7 +8,7 @@ import covewalk.app.open.Opener;
 import covewalk.app.open.Workers;
 import covewalk.app.parts.Fonts;
 import covewalk.survey.Problem;
-import covewalk.survey.file.Holder;
+import covewalk.survey.file.disk.Holder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;

@@ -1,6 +1,6 @@
 package covewalk.cli;
 
-import covewalk.survey.file.DiskWords;
+import covewalk.survey.file.disk.DiskWords;
 import java.io.IOException;
 import java.time.Clock;
 import java.util.Locale;

@@ -1,7 +1,7 @@
 package covewalk.cli;
 
 import covewalk.report.punch.PunchList;
-import covewalk.survey.file.PunchStage;
+import covewalk.survey.file.punch.PunchStage;
 import covewalk.verdict.Judgement;
 import covewalk.verdict.limit.Verdict;
 import java.util.Set;

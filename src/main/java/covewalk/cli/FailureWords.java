@@ -1,7 +1,7 @@
 package covewalk.cli;
 
-import covewalk.survey.file.DiskWords;
-import covewalk.survey.file.NotKept;
+import covewalk.survey.file.disk.DiskWords;
+import covewalk.survey.file.disk.NotKept;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.FileSystemException;

@@ -2,10 +2,10 @@ package covewalk.cli;
 
 import covewalk.survey.Problem;
 import covewalk.survey.Survey;
-import covewalk.survey.file.Holder;
-import covewalk.survey.file.Outcome;
+import covewalk.survey.file.disk.Holder;
+import covewalk.survey.file.disk.Outcome;
 import covewalk.survey.file.ReadSurvey;
-import covewalk.survey.file.ReadingLog;
+import covewalk.survey.file.log.ReadingLog;
 import covewalk.survey.file.meter.HeaderTable;
 import covewalk.survey.file.meter.ImportOptions;
 import covewalk.survey.file.meter.ImportResult;

@@ -1,6 +1,6 @@
 package covewalk.cli;
 
-import covewalk.survey.file.PunchChange;
+import covewalk.survey.file.punch.PunchChange;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 

@@ -1,8 +1,8 @@
 package covewalk.cli;
 
 import covewalk.survey.Problem;
-import covewalk.survey.file.PunchChange;
-import covewalk.survey.file.PunchColumn;
+import covewalk.survey.file.punch.PunchChange;
+import covewalk.survey.file.punch.PunchColumn;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;

@@ -1,7 +1,7 @@
 package covewalk.cli;
 
 import covewalk.survey.Typed;
-import covewalk.survey.file.Outcome;
+import covewalk.survey.file.disk.Outcome;
 import covewalk.survey.file.meter.StationList;
 import covewalk.survey.file.meter.Stations;
 import java.io.IOException;

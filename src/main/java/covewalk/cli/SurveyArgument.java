@@ -1,9 +1,9 @@
 package covewalk.cli;
 
 import covewalk.survey.Problem;
-import covewalk.survey.file.FolderLock;
-import covewalk.survey.file.Holder;
-import covewalk.survey.file.Outcome;
+import covewalk.survey.file.disk.FolderLock;
+import covewalk.survey.file.disk.Holder;
+import covewalk.survey.file.disk.Outcome;
 import covewalk.survey.file.ReadSurvey;
 import covewalk.survey.file.SurveyFolder;
 import java.nio.file.Files;

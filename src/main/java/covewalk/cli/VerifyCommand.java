@@ -2,9 +2,9 @@ package covewalk.cli;
 
 import covewalk.report.data.VerifiedJson;
 import covewalk.report.VerifiedWords;
-import covewalk.survey.file.Outcome;
-import covewalk.survey.file.SealCheck;
-import covewalk.survey.file.Verified;
+import covewalk.survey.file.disk.Outcome;
+import covewalk.survey.file.seal.SealCheck;
+import covewalk.survey.file.seal.Verified;
 import covewalk.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -1,7 +1,7 @@
 package covewalk.report;
 
 import covewalk.survey.Problem;
-import covewalk.survey.file.DiskWords;
+import covewalk.survey.file.disk.DiskWords;
 import java.io.IOException;
 
 /** Why there is no PDF. A fault of ours goes to the system's log with its trace. */

@@ -1,7 +1,7 @@
 package covewalk.report;
 
 import covewalk.survey.Problem;
-import covewalk.survey.file.DiskWords;
+import covewalk.survey.file.disk.DiskWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

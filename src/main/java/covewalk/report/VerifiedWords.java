@@ -1,7 +1,7 @@
 package covewalk.report;
 
-import covewalk.survey.file.FileChange;
-import covewalk.survey.file.Verified;
+import covewalk.survey.file.seal.FileChange;
+import covewalk.survey.file.seal.Verified;
 import covewalk.words.Words;
 
 /** What became of a sealed survey, in words. */

@@ -8,7 +8,7 @@ import covewalk.app.open.Opener;
 import covewalk.app.open.Workers;
 import covewalk.survey.Reel;
 import covewalk.survey.Survey;
-import covewalk.survey.file.Holder;
+import covewalk.survey.file.disk.Holder;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;

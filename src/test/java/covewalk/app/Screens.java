@@ -7,7 +7,7 @@ import covewalk.app.desk.Theme;
 import covewalk.app.open.Opener;
 import covewalk.app.open.Workers;
 import covewalk.app.parts.Fonts;
-import covewalk.survey.file.Holder;
+import covewalk.survey.file.disk.Holder;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import covewalk.app.open.OpenSurvey;
 import covewalk.app.open.Opener;
 import covewalk.app.open.Workers;
-import covewalk.survey.file.Holder;
+import covewalk.survey.file.disk.Holder;
 import covewalk.survey.file.SurveyFolder;
 import java.io.IOException;
 import java.nio.file.Files;

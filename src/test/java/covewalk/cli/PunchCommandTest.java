@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import covewalk.cli.FrontDoor.Run;
-import covewalk.survey.file.FolderLock;
-import covewalk.survey.file.Holder;
+import covewalk.survey.file.disk.FolderLock;
+import covewalk.survey.file.disk.Holder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

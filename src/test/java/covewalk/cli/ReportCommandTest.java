@@ -7,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import covewalk.cli.FrontDoor.Run;
-import covewalk.survey.file.FolderLock;
-import covewalk.survey.file.Holder;
+import covewalk.survey.file.disk.FolderLock;
+import covewalk.survey.file.disk.Holder;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -1,11 +1,11 @@
 package covewalk.demo;
 
 import covewalk.report.punch.PunchList;
-import covewalk.survey.file.FolderLock;
-import covewalk.survey.file.Holder;
-import covewalk.survey.file.PunchLog;
+import covewalk.survey.file.disk.FolderLock;
+import covewalk.survey.file.disk.Holder;
+import covewalk.survey.file.punch.PunchLog;
 import covewalk.survey.file.ReadSurvey;
-import covewalk.survey.file.Seal;
+import covewalk.survey.file.seal.Seal;
 import covewalk.survey.file.SurveyFolder;
 import covewalk.verdict.Judge;
 import covewalk.verdict.Judgement;

@@ -3,7 +3,7 @@ package covewalk.survey;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import covewalk.survey.file.DiskWords;
+import covewalk.survey.file.disk.DiskWords;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;

@@ -6,7 +6,7 @@ import covewalk.app.open.Workers;
 import covewalk.survey.Problem;
 import covewalk.survey.Reading;
 import covewalk.survey.Survey;
-import covewalk.survey.file.Outcome;
+import covewalk.survey.file.disk.Outcome;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;

@@ -10,7 +10,7 @@ import covewalk.report.punch.PunchWords;
 import covewalk.survey.Cove;
 import covewalk.survey.Limits;
 import covewalk.survey.Reel;
-import covewalk.survey.file.PunchState;
+import covewalk.survey.file.punch.PunchState;
 import covewalk.survey.ReelsById;
 import covewalk.verdict.Difference;
 import covewalk.verdict.Fault;

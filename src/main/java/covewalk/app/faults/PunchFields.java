@@ -1,8 +1,8 @@
 package covewalk.app.faults;
 
 import covewalk.survey.Problem;
-import covewalk.survey.file.PunchColumn;
-import covewalk.survey.file.PunchState;
+import covewalk.survey.file.punch.PunchColumn;
+import covewalk.survey.file.punch.PunchState;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;

@@ -1,7 +1,7 @@
 package covewalk.app.faults;
 
 import covewalk.app.text.Texts;
-import covewalk.survey.file.PunchColumn;
+import covewalk.survey.file.punch.PunchColumn;
 import java.util.List;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.scene.control.Button;

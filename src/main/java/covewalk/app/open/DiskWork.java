@@ -1,6 +1,6 @@
 package covewalk.app.open;
 
-import covewalk.survey.file.ReadingLog;
+import covewalk.survey.file.log.ReadingLog;
 import java.io.IOException;
 
 /** Work in a survey's folder by whoever writes in it. */

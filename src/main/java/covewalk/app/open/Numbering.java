@@ -1,7 +1,7 @@
 package covewalk.app.open;
 
 import covewalk.survey.Reading;
-import covewalk.survey.file.ReadingLog;
+import covewalk.survey.file.log.ReadingLog;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

@@ -3,7 +3,7 @@ package covewalk.app.open;
 import covewalk.survey.Problem;
 import covewalk.survey.Reading;
 import covewalk.survey.Survey;
-import covewalk.survey.file.Outcome;
+import covewalk.survey.file.disk.Outcome;
 import covewalk.verdict.Judgement;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -9,7 +9,7 @@ import covewalk.report.punch.Audit;
 import covewalk.report.page.PageStyle;
 import covewalk.report.page.Paper;
 import covewalk.survey.Problem;
-import covewalk.survey.file.Outcome;
+import covewalk.survey.file.disk.Outcome;
 import covewalk.verdict.Judgement;
 import covewalk.words.Language;
 import covewalk.words.LengthUnit;

@@ -8,7 +8,7 @@ import covewalk.app.text.Texts;
 import covewalk.survey.Problem;
 import covewalk.survey.Reading;
 import covewalk.survey.Survey;
-import covewalk.survey.file.DiskWords;
+import covewalk.survey.file.disk.DiskWords;
 import covewalk.survey.file.ReadSurvey;
 import covewalk.survey.file.SurveyFolder;
 import java.io.IOException;

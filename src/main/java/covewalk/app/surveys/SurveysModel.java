@@ -3,7 +3,7 @@ package covewalk.app.surveys;
 import covewalk.app.desk.Desk;
 import covewalk.app.text.Texts;
 import covewalk.survey.Problem;
-import covewalk.survey.file.DiskWords;
+import covewalk.survey.file.disk.DiskWords;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

@@ -1,7 +1,7 @@
 package covewalk.report.data;
 
 import com.opencsv.CSVWriter;
-import covewalk.survey.file.SpreadsheetCell;
+import covewalk.survey.file.disk.SpreadsheetCell;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;

@@ -7,9 +7,9 @@ import covewalk.report.punch.GoneItem;
 import covewalk.report.punch.PlaceThen;
 import covewalk.report.punch.PunchItem;
 import covewalk.report.punch.PunchList;
-import covewalk.survey.file.PunchColumn;
-import covewalk.survey.file.PunchPlace;
-import covewalk.survey.file.PunchState;
+import covewalk.survey.file.punch.PunchColumn;
+import covewalk.survey.file.punch.PunchPlace;
+import covewalk.survey.file.punch.PunchState;
 import covewalk.verdict.Difference;
 import java.util.Optional;
 

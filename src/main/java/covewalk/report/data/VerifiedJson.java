@@ -2,8 +2,8 @@ package covewalk.report.data;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import covewalk.survey.file.FileChange;
-import covewalk.survey.file.Verified;
+import covewalk.survey.file.seal.FileChange;
+import covewalk.survey.file.seal.Verified;
 import java.util.List;
 
 /** What became of a sealed survey, for programs. */

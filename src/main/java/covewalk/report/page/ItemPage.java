@@ -9,7 +9,7 @@ import covewalk.report.punch.PunchWords;
 import covewalk.report.punch.StateWords;
 import covewalk.survey.Limits;
 import covewalk.survey.Reel;
-import covewalk.survey.file.PunchColumn;
+import covewalk.survey.file.punch.PunchColumn;
 import covewalk.verdict.Fault;
 import covewalk.verdict.claim.Allowances;
 import covewalk.words.ClaimWords;

@@ -1,7 +1,7 @@
 package covewalk.report.page;
 
 import covewalk.report.punch.Audit;
-import covewalk.survey.file.SealRecord;
+import covewalk.survey.file.seal.SealRecord;
 import covewalk.words.Words;
 import java.util.List;
 

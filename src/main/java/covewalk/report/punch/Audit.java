@@ -2,7 +2,7 @@ package covewalk.report.punch;
 
 import covewalk.survey.Problem;
 import covewalk.survey.Reading;
-import covewalk.survey.file.SealRecord;
+import covewalk.survey.file.seal.SealRecord;
 import covewalk.verdict.Judgement;
 import java.util.List;
 import java.util.Optional;

@@ -2,11 +2,11 @@ package covewalk.report.punch;
 
 import covewalk.survey.Problem;
 import covewalk.survey.Survey;
-import covewalk.survey.file.DiskWords;
+import covewalk.survey.file.disk.DiskWords;
 import covewalk.survey.file.EarlierSurvey;
-import covewalk.survey.file.Outcome;
-import covewalk.survey.file.PunchLog;
-import covewalk.survey.file.PunchStates;
+import covewalk.survey.file.disk.Outcome;
+import covewalk.survey.file.punch.PunchLog;
+import covewalk.survey.file.punch.PunchStates;
 import covewalk.survey.file.ReadSurvey;
 import covewalk.survey.file.SurveyFolder;
 import covewalk.verdict.Judge;

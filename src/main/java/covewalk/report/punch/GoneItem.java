@@ -1,9 +1,9 @@
 package covewalk.report.punch;
 
 import covewalk.survey.Placement;
-import covewalk.survey.file.PunchPlace;
-import covewalk.survey.file.PunchState;
-import covewalk.survey.file.PunchStates;
+import covewalk.survey.file.punch.PunchPlace;
+import covewalk.survey.file.punch.PunchState;
+import covewalk.survey.file.punch.PunchStates;
 import covewalk.verdict.CoveJudgement;
 import covewalk.verdict.FaultKind;
 import covewalk.verdict.JudgedJoint;

@@ -1,7 +1,7 @@
 package covewalk.report.punch;
 
-import covewalk.survey.file.PunchState;
-import covewalk.survey.file.PunchStates;
+import covewalk.survey.file.punch.PunchState;
+import covewalk.survey.file.punch.PunchStates;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;

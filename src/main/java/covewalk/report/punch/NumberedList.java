@@ -1,12 +1,12 @@
 package covewalk.report.punch;
 
 import covewalk.survey.Problem;
-import covewalk.survey.file.FolderLock;
-import covewalk.survey.file.Outcome;
-import covewalk.survey.file.PunchChange;
-import covewalk.survey.file.PunchLog;
-import covewalk.survey.file.PunchOrder;
-import covewalk.survey.file.PunchStates;
+import covewalk.survey.file.disk.FolderLock;
+import covewalk.survey.file.disk.Outcome;
+import covewalk.survey.file.punch.PunchChange;
+import covewalk.survey.file.punch.PunchLog;
+import covewalk.survey.file.punch.PunchOrder;
+import covewalk.survey.file.punch.PunchStates;
 import covewalk.verdict.Judgement;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -59,7 +59,7 @@ public record NumberedList(PunchList list, List<Problem> ofOldVisit) {
      * @param changes may be none
      * @return the list with its numbers fixed, and what to know of the log; refused where the log is damaged, or where a day that
      *     is to be recorded cannot follow another
-     * @throws covewalk.survey.file.NotKept where nothing could be kept
+     * @throws covewalk.survey.file.disk.NotKept where nothing could be kept
      */
     public Outcome<NumberedList> recorded(FolderLock lock, List<PunchChange> changes) throws IOException {
         Outcome<PunchLog> opened = PunchLog.open(lock);

@@ -1,6 +1,6 @@
 package covewalk.report.punch;
 
-import covewalk.survey.file.PunchPlace;
+import covewalk.survey.file.punch.PunchPlace;
 import covewalk.verdict.CoveJudgement;
 import covewalk.verdict.Difference;
 import covewalk.verdict.Fault;

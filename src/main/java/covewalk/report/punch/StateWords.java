@@ -1,8 +1,8 @@
 package covewalk.report.punch;
 
-import covewalk.survey.file.PunchColumn;
-import covewalk.survey.file.PunchPlace;
-import covewalk.survey.file.PunchState;
+import covewalk.survey.file.punch.PunchColumn;
+import covewalk.survey.file.punch.PunchPlace;
+import covewalk.survey.file.punch.PunchState;
 import covewalk.verdict.FaultKind;
 import covewalk.words.Shortened;
 import covewalk.words.Words;

@@ -5,7 +5,7 @@ import covewalk.survey.Placement;
 import covewalk.survey.Problem;
 import covewalk.survey.Reading;
 import covewalk.survey.Survey;
-import covewalk.survey.file.FileNames;
+import covewalk.survey.file.disk.FileNames;
 import covewalk.words.Shortened;
 import covewalk.words.Words;
 import java.util.ArrayList;

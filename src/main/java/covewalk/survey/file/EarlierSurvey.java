@@ -1,6 +1,9 @@
 package covewalk.survey.file;
 
 import covewalk.survey.Problem;
+import covewalk.survey.file.disk.CsvText;
+import covewalk.survey.file.disk.FileNames;
+import covewalk.survey.file.disk.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;

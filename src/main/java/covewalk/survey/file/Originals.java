@@ -2,6 +2,10 @@ package covewalk.survey.file;
 
 import static java.nio.file.StandardCopyOption.ATOMIC_MOVE;
 
+import covewalk.survey.file.disk.DurableFile;
+import covewalk.survey.file.disk.FileNames;
+import covewalk.survey.file.disk.FolderLock;
+import covewalk.survey.file.disk.Sha256;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;

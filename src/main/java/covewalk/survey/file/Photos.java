@@ -1,5 +1,7 @@
 package covewalk.survey.file;
 
+import covewalk.survey.file.disk.FileNames;
+import covewalk.survey.file.disk.FoundFiles;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -14,7 +14,7 @@ import covewalk.app.open.OpenSurvey;
 import covewalk.app.open.Opener;
 import covewalk.app.open.Workers;
 import covewalk.survey.Reading;
-import covewalk.survey.file.Holder;
+import covewalk.survey.file.disk.Holder;
 import covewalk.survey.file.SurveyFolder;
 import covewalk.verdict.limit.Verdict;
 import java.io.IOException;

@@ -4,7 +4,7 @@ import covewalk.app.Screens;
 import covewalk.app.open.OpenSurvey;
 import covewalk.app.open.Opener;
 import covewalk.app.open.Workers;
-import covewalk.survey.file.Holder;
+import covewalk.survey.file.disk.Holder;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;

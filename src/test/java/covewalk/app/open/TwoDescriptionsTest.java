@@ -12,7 +12,7 @@ import covewalk.survey.Role;
 import covewalk.survey.Survey;
 import covewalk.survey.Typed;
 import covewalk.survey.TypedColour;
-import covewalk.survey.file.Holder;
+import covewalk.survey.file.disk.Holder;
 import covewalk.survey.file.SurveyFolder;
 import java.io.IOException;
 import java.nio.file.Files;

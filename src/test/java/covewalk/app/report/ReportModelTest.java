@@ -14,7 +14,7 @@ import covewalk.app.desk.Place;
 import covewalk.app.open.Opener;
 import covewalk.app.open.Workers;
 import covewalk.report.Readership.Reader;
-import covewalk.survey.file.Holder;
+import covewalk.survey.file.disk.Holder;
 import covewalk.verdict.limit.Verdict;
 import covewalk.words.Language;
 import java.io.IOException;

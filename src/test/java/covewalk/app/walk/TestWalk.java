@@ -8,7 +8,7 @@ import covewalk.app.desk.Theme;
 import covewalk.app.open.Opener;
 import covewalk.app.open.Workers;
 import covewalk.survey.Reading;
-import covewalk.survey.file.Holder;
+import covewalk.survey.file.disk.Holder;
 import covewalk.survey.file.SurveyFolder;
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -7,7 +7,7 @@ import covewalk.survey.Reading;
 import covewalk.survey.Role;
 import covewalk.survey.Typed;
 import covewalk.survey.TypedColour;
-import covewalk.survey.file.Holder;
+import covewalk.survey.file.disk.Holder;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;

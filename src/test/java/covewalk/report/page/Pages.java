@@ -4,7 +4,7 @@ import covewalk.report.punch.Audit;
 import covewalk.report.punch.PunchList;
 import covewalk.survey.Problem;
 import covewalk.survey.Reading;
-import covewalk.survey.file.SealRecord;
+import covewalk.survey.file.seal.SealRecord;
 import covewalk.verdict.Judgement;
 import covewalk.verdict.stretch.Station;
 import covewalk.words.Words;

@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import covewalk.survey.file.PunchChange;
-import covewalk.survey.file.PunchColumn;
-import covewalk.survey.file.PunchPlace;
-import covewalk.survey.file.PunchState;
-import covewalk.survey.file.PunchStates;
+import covewalk.survey.file.punch.PunchChange;
+import covewalk.survey.file.punch.PunchColumn;
+import covewalk.survey.file.punch.PunchPlace;
+import covewalk.survey.file.punch.PunchState;
+import covewalk.survey.file.punch.PunchStates;
 import covewalk.verdict.CoveJudgement;
 import covewalk.verdict.Fault;
 import covewalk.verdict.Judgement;

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import covewalk.survey.Cove;
 import covewalk.survey.Placement;
-import covewalk.survey.file.PunchState;
+import covewalk.survey.file.punch.PunchState;
 import covewalk.verdict.Fault;
 import java.util.Arrays;
 import java.util.List;

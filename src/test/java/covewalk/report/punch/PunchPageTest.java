@@ -3,12 +3,12 @@ package covewalk.report.punch;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import covewalk.survey.file.PunchColumn;
-import covewalk.survey.file.PunchLog;
-import covewalk.survey.file.PunchPlace;
-import covewalk.survey.file.PunchStage;
-import covewalk.survey.file.PunchState;
-import covewalk.survey.file.PunchStates;
+import covewalk.survey.file.punch.PunchColumn;
+import covewalk.survey.file.punch.PunchLog;
+import covewalk.survey.file.punch.PunchPlace;
+import covewalk.survey.file.punch.PunchStage;
+import covewalk.survey.file.punch.PunchState;
+import covewalk.survey.file.punch.PunchStates;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -2,6 +2,7 @@ package covewalk.survey.file;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import covewalk.survey.file.disk.Holder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,13 +11,13 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 
 /** Invented surveys for tests, as text. */
-final class SurveyText {
+public final class SurveyText {
 
-    static final String HEADER =
+    public static final String HEADER =
             "reading,cove,position_m,role,setup,round,cct_k,duv,x,y,u_prime,v_prime,lux,taken_at,replaces,note";
 
     /** Sound in everything: nothing is refused and nothing looks wrong. Each thing stands on a line of its own. */
-    static final String SOUND = """
+    public static final String SOUND = """
             {
               "format": "covewalk-survey/1",
               "site": { "name": "Harbour House", "address": "" },
@@ -46,7 +47,7 @@ final class SurveyText {
     }
 
     /** A folder with a description and a log; no log where {@code log} is null. */
-    static Path folder(Path folder, String description, String log) throws IOException {
+    public static Path folder(Path folder, String description, String log) throws IOException {
         Files.writeString(folder.resolve("survey.json"), description, UTF_8);
         if (log != null) {
             Files.writeString(folder.resolve("readings.csv"), log, UTF_8);
@@ -54,11 +55,11 @@ final class SurveyText {
         return folder;
     }
 
-    static Holder holder() {
+    public static Holder holder() {
         return new Holder("Covewalk", "anna", "site-laptop", "2026-10-05 18:30");
     }
 
-    static Clock clock() {
+    public static Clock clock() {
         return Clock.fixed(Instant.parse("2026-10-05T18:30:00Z"), ZoneOffset.UTC);
     }
 }

@@ -1,11 +1,11 @@
 package covewalk.survey.file.meter;
 
 import covewalk.survey.Problem;
-import covewalk.survey.file.FileNames;
-import covewalk.survey.file.FolderLock;
-import covewalk.survey.file.SetAside;
-import covewalk.survey.file.SetAsideRow;
-import covewalk.survey.file.SpreadsheetCell;
+import covewalk.survey.file.disk.FileNames;
+import covewalk.survey.file.disk.FolderLock;
+import covewalk.survey.file.log.SetAside;
+import covewalk.survey.file.log.SetAsideRow;
+import covewalk.survey.file.disk.SpreadsheetCell;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -2,7 +2,7 @@ package covewalk.survey.file.meter;
 
 import covewalk.survey.Problem;
 import covewalk.survey.Typed;
-import covewalk.survey.file.Outcome;
+import covewalk.survey.file.disk.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -3,7 +3,7 @@ package covewalk.survey.file.convert;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import covewalk.survey.file.LibraryTables;
+import covewalk.survey.file.log.LibraryTables;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
