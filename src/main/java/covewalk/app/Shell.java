@@ -40,6 +40,12 @@ public final class Shell extends BorderPane {
     /** The six places, in sizes of their text: above each other, and side by side. */
     private static final double PLACES_HIGH = 27;
     private static final double PLACES_WIDE = 37;
+    /** What the window is at least, in sizes of the text of the trouble bar: its buttons stand side by side, and it leaves most of the height. */
+    private static final double TROUBLE_WIDE = 40;
+    private static final double TROUBLE_HIGH = 33;
+    /** Where lines of forms have to be shorter, in sizes of the text. */
+    private static final double NARROW_EM = 26;
+    private static final PseudoClass NARROW = PseudoClass.getPseudoClass("narrow");
     private static final PseudoClass TALL = PseudoClass.getPseudoClass("tall");
 
     private static final Map<Place, Function<Desk, Screen>> SCREENS = Map.of(
@@ -145,13 +151,20 @@ public final class Shell extends BorderPane {
         setLeft(null);
         setBottom(null);
         double chosen = USUAL_TEXT_PX * desk.settings().textPercent() / 100;
-        double room = tall ? getWidth() / PLACES_WIDE : getHeight() / PLACES_HIGH;
-        navigation.turn(tall ? Orientation.HORIZONTAL : Orientation.VERTICAL, room > 0 ? Math.max(LEAST_TEXT_PX, Math.min(chosen, room)) : chosen);
+        navigation.turn(tall ? Orientation.HORIZONTAL : Orientation.VERTICAL,
+                atMost(tall ? getWidth() / PLACES_WIDE : getHeight() / PLACES_HIGH, chosen));
+        trouble.fit(atMost(Math.min(getWidth() / TROUBLE_WIDE, getHeight() / TROUBLE_HIGH), chosen));
+        pseudoClassStateChanged(NARROW, getWidth() < NARROW_EM * chosen);
         if (tall) {
             setBottom(navigation);
         } else {
             setLeft(navigation);
         }
+    }
+
+    /** The text that was chosen, or as large as there is room for. */
+    private static double atMost(double room, double chosen) {
+        return room > 0 ? Math.max(LEAST_TEXT_PX, Math.min(chosen, room)) : chosen;
     }
 
     private void name() {

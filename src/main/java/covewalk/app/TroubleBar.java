@@ -7,6 +7,7 @@ import covewalk.app.text.Texts;
 import covewalk.survey.Problem;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javafx.application.Platform;
@@ -16,6 +17,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 
@@ -27,6 +29,7 @@ final class TroubleBar extends VBox {
     private final Label says = new Label();
     private final Label answer = new Label();
     private final TextField otherPlace = new TextField();
+    private final ToggleButton elsewhere = new ToggleButton();
     private final Button close;
     private final Button again;
     private final Button theirs;
@@ -50,14 +53,26 @@ final class TroubleBar extends VBox {
         theirs = button("trouble-theirs", texts.get("trouble.theirs"), () -> desk.survey().takeTheirs(why -> answer.setText(inWords(why))));
         ours = button("trouble-ours", texts.get("trouble.ours"), () -> desk.survey().keepOurs());
         otherPlace.setId("trouble-place");
-        otherPlace.setPrefColumnCount(32);
+        otherPlace.setPrefColumnCount(24);
         Label where = new Label(texts.get("trouble.place"));
         where.setLabelFor(otherPlace);
         Button keep = button("trouble-keep-there", texts.get("trouble.keep-there"), this::keepElsewhere);
         close = button("trouble-lose", texts.get("trouble.lose"), Platform::exit);
-        getChildren().addAll(says, new FlowPane(8, 8, again, theirs, ours, where, otherPlace, keep, close), answer);
+        elsewhere.setText(texts.get("trouble.elsewhere"));
+        elsewhere.setId("trouble-elsewhere");
+        FlowPane place = new FlowPane(8, 8, where, otherPlace, keep);
+        place.visibleProperty().bind(elsewhere.selectedProperty());
+        place.managedProperty().bind(place.visibleProperty());
+        elsewhere.setOnAction(event -> otherPlace.requestFocus());
+        getChildren().addAll(says, new FlowPane(8, 8, again, theirs, ours, elsewhere, close), place, answer);
+        answer.managedProperty().bind(answer.textProperty().isNotEmpty());
         desk.surveyProperty().addListener((property, before, now) -> watch(before, now));
         watch(null, desk.survey());
+    }
+
+    /** Its words grow only as far as they leave most of the window to what one goes on with. */
+    void fit(double textPx) {
+        setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx;", textPx));
     }
 
     private static Button button(String id, String text, Runnable act) {
@@ -78,6 +93,7 @@ final class TroubleBar extends VBox {
             now.theirsProperty().addListener(follow);
             now.waiting().addListener(follow);
             otherPlace.setText(suggested(now).toString());
+            elsewhere.setSelected(false);
         }
         follow();
     }
@@ -116,7 +132,7 @@ final class TroubleBar extends VBox {
 
     private String inWords(List<Problem> problems) {
         return problems.stream().map(problem -> problem.key().startsWith("log.stopped.") && !problem.details().isEmpty()
-                ? texts.get("trouble.disk", problem.details().get(0)) : problem.sentence(texts.locale()))
+                ? texts.get("trouble.disk", problem.firstDetail(texts.locale())) : problem.sentence(texts.locale()))
                 .distinct().collect(Collectors.joining(" "));
     }
 

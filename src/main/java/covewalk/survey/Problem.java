@@ -63,6 +63,11 @@ public record Problem(String file, int line, String column, boolean refused, Str
         return ProblemWords.sentence(this, locale);
     }
 
+    /** The first detail as the sentence says it, for one that is told in other words; empty where there is none. */
+    public String firstDetail(Locale locale) {
+        return details.isEmpty() ? "" : ProblemWords.firstDetail(this, locale);
+    }
+
     /** {@code file:line: column: sentence}, leaving out what is unknown. */
     public String inFull(Locale locale) {
         StringBuilder text = new StringBuilder(file);

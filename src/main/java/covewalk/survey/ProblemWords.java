@@ -33,6 +33,11 @@ final class ProblemWords {
         return new ProblemWords(locale).sentence(problem);
     }
 
+    static String firstDetail(Problem problem, Locale locale) {
+        ProblemWords in = new ProblemWords(locale);
+        return in.detail(in.words.getString(problem.key()), 0, problem.details().get(0));
+    }
+
     private String sentence(Problem problem) {
         String pattern = words.getString(problem.key());
         List<String> details = problem.details();

@@ -63,9 +63,27 @@ class TroubleBarTest {
     }
 
     @Test
+    void whatTheDiskSaysIsSaidInWords() {
+        assertEquals("The disk takes nothing at the moment: it is not there. 1 reading is held here and is not on disk.",
+                screens.<Label>find("#trouble-says").getText());
+    }
+
+    @Test
+    void theSurveyIsKeptInAnotherPlace() {
+        assertFalse(screens.find("#trouble-place").getParent().isVisible(), "it takes room only for who asks for it");
+        screens.clickOn("#trouble-elsewhere");
+        screens.interact(() -> screens.<TextField>find("#trouble-place").setText(folder.resolve("kept").toString()));
+        screens.picture("trouble-elsewhere");
+        screens.clickOn("#trouble-keep-there");
+        screens.until(() -> screens.desk().survey().folder().equals(folder.resolve("kept")));
+        screens.until(() -> !shown("#trouble"));
+        assertEquals(0, screens.desk().survey().waiting().size());
+    }
+
+    @Test
     void noFolderIsNamedSoNoneIsWritten() {
         screens.interact(() -> screens.<TextField>find("#trouble-place").setText("  "));
-        screens.clickOn("#trouble-keep-there");
+        screens.clickOn("#trouble-elsewhere").clickOn("#trouble-keep-there");
         assertEquals("Name the folder that is to hold the survey.", screens.<Label>find("#trouble-answer").getText());
         assertEquals(demo, screens.desk().survey().folder());
     }

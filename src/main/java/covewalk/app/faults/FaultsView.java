@@ -20,7 +20,8 @@ import javafx.scene.layout.VBox;
 
 /**
  * The strip on top; below it the list at the left third and the chosen finding beside it. The diagrams of the cove stand
- * beside that where the window is wide, below it where it is high, and else in its place when asked for.
+ * beside that where the window is wide, below it where it is high, and else in its place when asked for. In a narrow window the
+ * list stands above the finding.
  */
 final class FaultsView extends ScrollPane {
 
@@ -29,6 +30,8 @@ final class FaultsView extends ScrollPane {
 
     private static final double WIDE_EM = 100;
     private static final double TALL = 1.3;
+    private static final double NARROW_EM = 46;
+    private static final double LIST_HIGH_EM = 13;
     /** What the list and the card need; where there is less, the whole page scrolls. */
     private static final double LEAST_EM = 17;
     private static final double LIST_SHARE = 1 / 3.0;
@@ -114,10 +117,8 @@ final class FaultsView extends ScrollPane {
 
     private void arrange() {
         double em = nothing.getFont().getSize();
-        Room room = getWidth() > WIDE_EM * em ? Room.BESIDE : getHeight() > TALL * getWidth() ? Room.BELOW : Room.INSTEAD;
-        double listWidth = Math.min(LIST_MOST_EM * em, LIST_SHARE * getWidth());
-        list.setMinWidth(listWidth);
-        list.setMaxWidth(listWidth);
+        Room room = getWidth() > WIDE_EM * em ? Room.BESIDE : getHeight() > TALL * getWidth() && !isNarrow(em) ? Room.BELOW : Room.INSTEAD;
+        stack(isNarrow(em), em);
         columns.setMinHeight(LEAST_EM * em);
         double beside = room == Room.BESIDE ? DIAGRAMS_SHARE * getWidth() : 0;
         diagrams.setMinWidth(beside);
@@ -127,6 +128,20 @@ final class FaultsView extends ScrollPane {
         put(columns, card, !(room == Room.INSTEAD && showDiagrams.isSelected()), 1);
         put(all, diagrams, room == Room.BELOW, all.getChildren().size());
         put(columns, diagrams, room == Room.BESIDE || room == Room.INSTEAD && showDiagrams.isSelected(), columns.getChildren().size());
+    }
+
+    private boolean isNarrow(double em) {
+        return getWidth() < NARROW_EM * em;
+    }
+
+    private void stack(boolean above, double em) {
+        double listWidth = above ? 0 : Math.min(LIST_MOST_EM * em, LIST_SHARE * getWidth());
+        list.setMinWidth(listWidth);
+        list.setMaxWidth(above ? Double.MAX_VALUE : listWidth);
+        list.setMinHeight(above ? LIST_HIGH_EM * em : 0);
+        list.setMaxHeight(above ? LIST_HIGH_EM * em : Double.MAX_VALUE);
+        put(columns, list, !above, 0);
+        put(all, list, above, all.getChildren().indexOf(columns));
     }
 
     /** Nothing is taken out that stays: it would lose the focus. */

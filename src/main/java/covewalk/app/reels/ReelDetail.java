@@ -15,6 +15,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** One reel: where it lies, what was measured of it, the faults it takes part in, and its label. */
@@ -92,12 +93,14 @@ final class ReelDetail extends VBox {
     }
 
     /** A fact with the way to its place on the strip. */
-    private Node row(Node fact, String cove, double positionM, String id) {
+    private Node row(Region fact, String cove, double positionM, String id) {
         Button show = new Button(texts.get("show"));
         show.setId("reel-" + id);
         show.setAccessibleText(texts.get("show.at", cove, model.writing().length(positionM)));
         show.setOnAction(event -> model.show(cove, positionM));
         FlowPane row = new FlowPane(12, 4, fact, show);
+        row.setMinWidth(0);
+        fact.maxWidthProperty().bind(row.widthProperty()); // else a long one would be as wide as it is long
         row.getStyleClass().add("reel-row");
         return row;
     }

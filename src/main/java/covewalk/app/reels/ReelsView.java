@@ -72,7 +72,11 @@ final class ReelsView extends BorderPane {
         choose.setId("reel-choose");
         choose.setSelected(true);
         choose.selectedProperty().addListener((property, before, now) -> turn());
-        FlowPane row = new FlowPane(16, 6, title, choose, new VBox(3, name, search), new Says("reel-found", "small", model.saysProperty()));
+        name.setWrapText(true);
+        name.setMinHeight(USE_PREF_SIZE);
+        VBox scan = new VBox(3, name, search);
+        scan.getStyleClass().add("line");
+        FlowPane row = new FlowPane(16, 6, title, choose, scan, new Says("reel-found", "small", model.saysProperty()));
         row.getStyleClass().add("reel-head");
         row.setRowValignment(VPos.BOTTOM);
         return row;

@@ -18,6 +18,7 @@ import java.util.function.Function;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.Property;
 import javafx.geometry.Pos;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -151,8 +152,8 @@ final class WritingView extends VBox {
         progress.setAccessibleText(texts.get("write.running"));
         progress.visibleProperty().bind(model.runningProperty());
         progress.progressProperty().bind(model.doneProperty());
-        HBox row = new HBox(8, write, stop, progress);
-        row.setAlignment(Pos.CENTER_LEFT);
+        FlowPane row = new FlowPane(8, 8, write, stop, progress);
+        row.setRowValignment(VPos.CENTER);
         return row;
     }
 

@@ -5,6 +5,7 @@ import covewalk.app.forms.ItemsView;
 import covewalk.app.forms.Says;
 import covewalk.app.text.Texts;
 import covewalk.survey.SetUp;
+import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
@@ -18,6 +19,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The sections at the left, or above where there is little room; the chosen one beside them. */
@@ -80,8 +82,11 @@ final class SiteView extends BorderPane {
         Says saved = new Says("site-saved", "small", Bindings.createStringBinding(() -> texts.get(
                 model.description().canUndoProperty().get() ? "saved" : "saved.nothing-to-undo"), model.description().canUndoProperty()));
         list.setId("site-choose");
-        list.maxWidthProperty().bind(widthProperty().subtract(2.5 * USUAL_TEXT_PX * model.textPercent() / 100));
+        for (Region part : List.of(list, saved)) { // as wide as the page at most
+            part.maxWidthProperty().bind(widthProperty().subtract(2.5 * USUAL_TEXT_PX * model.textPercent() / 100));
+        }
         FlowPane row = new FlowPane(16, 6, title, list, undo, saved);
+        row.setMinWidth(0);
         row.setRowValignment(VPos.CENTER);
         VBox head = new VBox(4, row, new Says("site-trouble", "line-trouble", model.troubleProperty()));
         head.getStyleClass().add("site-head");

@@ -43,8 +43,16 @@ final class EntryPane extends HBox implements NumberPad.Keys {
         first.setWhenFull(() -> focus(Entry.Field.SECOND));
         second.setWhenFull(this::secondIsFull);
         model.setOnFocus(this::focusNext);
-        model.way().aimProperty().addListener(observable -> setDisable(model.way().aim() == null));
-        setDisable(model.way().aim() == null);
+        model.way().aimProperty().addListener(observable -> offer());
+        offer();
+    }
+
+    /** Where a cove is read there is nothing to type, and what can be done next needs the room. */
+    private void offer() {
+        boolean aimed = model.way().aim() != null;
+        setDisable(!aimed);
+        setVisible(aimed);
+        setManaged(aimed);
     }
 
     private VBox field(Label name, DigitField field, String id) {

@@ -45,6 +45,7 @@ final class SentencePane extends HBox {
 
     private void show(Neighbour neighbour) {
         says.setText(neighbour.says());
+        setManaged(!neighbour.says().isEmpty());
         boolean judged = neighbour.difference().isPresent();
         mark.setVisible(judged);
         mark.setManaged(judged);
