@@ -14,8 +14,8 @@ final class ProblemWords {
     private static final ResourceBundle.Control NO_DETOUR =
             ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
 
-    /** A figure with its unit; what somebody typed stands in quotation marks or alone, and stays as it was typed. */
-    private static final String SLOT_OF_A_FIGURE = "\\{%d\\} (m|%%|steps?|Schritten?|Schritte)(?!\\p{L})";
+    /** A figure with its unit, or a Duv; what somebody typed stands in quotation marks or alone, and stays as it was typed. */
+    private static final String SLOT_OF_A_FIGURE = "\\{%1$d\\} (m|%%|steps?|Schritten?|Schritte)(?!\\p{L})|\\bDuv \\{%1$d\\}";
 
     private static final Pattern FRACTION = Pattern.compile("-?\\d+\\.\\d+");
 

@@ -74,6 +74,8 @@ class ProblemWordsTest {
         assertTrue(gap.sentence(Locale.ROOT).startsWith("Nothing is placed from 18.2 m to 18.5 m."), gap.sentence(Locale.ROOT));
         Problem disagree = Problem.warning("colour.disagree", "x, y", "1.5", "u', v'");
         assertTrue(disagree.sentence(Locale.GERMAN).contains("um 1,5 Schritte"), disagree.sentence(Locale.GERMAN));
+        Problem unusual = Problem.warning("colour.place.unusual", "3853", "0.0259");
+        assertTrue(unusual.sentence(Locale.GERMAN).contains("3853 K mit Duv 0,0259."), unusual.sentence(Locale.GERMAN));
     }
 
     @Test
