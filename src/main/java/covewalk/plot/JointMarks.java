@@ -21,6 +21,7 @@ final class JointMarks {
 
     private final CoveJudgement cove;
     private final Words words;
+    private final StripFrame frame;
     private final Scale scale;
     private final double bandY;
     private final double y;
@@ -37,6 +38,7 @@ final class JointMarks {
     JointMarks(CoveJudgement cove, Words words, StripFrame frame, double bandY, double y) {
         this.cove = cove;
         this.words = words;
+        this.frame = frame;
         this.scale = frame.scale();
         this.bandY = bandY;
         this.y = y;
@@ -94,9 +96,10 @@ final class JointMarks {
     /** Left out where it would run into another; the bracket says the same to who points at it. */
     private void bracketLabel(double x, double labelY, String text, Ink ink) {
         double half = text.length() * 0.7;
-        if (labels && labelled.stream().allMatch(other -> Math.abs(other.x() - x) > other.y() + half)) {
-            labelled.add(new Shape.Point(x, half));
-            shapes.add(new Shape.Text(x, labelY, 2.6, Anchor.MIDDLE, text, ink));
+        double inside = frame.low() ? Math.max(half, Math.min(frame.widthMm() - half, x)) : x; // a screen cuts what sticks out
+        if (labels && labelled.stream().allMatch(other -> Math.abs(other.x() - inside) > other.y() + half)) {
+            labelled.add(new Shape.Point(inside, half));
+            shapes.add(new Shape.Text(inside, labelY, 2.6, Anchor.MIDDLE, text, ink));
         }
     }
 

@@ -97,8 +97,8 @@ public final class Screens extends FxRobot implements AutoCloseable {
                 Scene scene = new Scene(screens.shell, size.getWidth(), size.getHeight());
                 screens.shell.dress(scene);
                 screens.stage.setScene(scene);
-                screens.stage.show();
                 screens.stage.sizeToScene(); // a test before may have given it another size
+                screens.stage.show();
             });
             screens.rest();
             return screens;

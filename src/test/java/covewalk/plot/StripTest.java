@@ -101,6 +101,16 @@ class StripTest {
     }
 
     @Test
+    void onAScreenNoLabelOfAFaultSticksOut() {
+        CoveJudgement cove = judgement.coves().get(0);
+        Picture narrow = Strip.of(cove, Words.english(), StripFrame.screen(cove.cove(), 50, true));
+        Shape.Text label = narrow.shapes().stream().filter(Shape.Text.class::isInstance).map(Shape.Text.class::cast)
+                .filter(text -> text.text().startsWith("change within a reel")).findFirst().orElseThrow();
+        double half = label.text().length() * 0.7;
+        assertTrue(label.x() - half >= 0 && label.x() + half <= 50, label.toString());
+    }
+
+    @Test
     void halfAsHighItStillShowsEveryReelJointAndFault() {
         CoveJudgement cove = judgement.coves().get(0);
         StripFrame frame = StripFrame.screen(cove.cove(), 110, true);
