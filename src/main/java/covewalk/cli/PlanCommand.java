@@ -6,6 +6,7 @@ import covewalk.survey.SetUp;
 import covewalk.survey.Survey;
 import covewalk.verdict.plan.WalkPlan;
 import covewalk.words.Words;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -57,7 +58,9 @@ final class PlanCommand implements Callable<Integer> {
         if (setUp == null) {
             return known.firstSetUp();
         }
-        return known.setUp(setUp).orElseThrow(() -> CannotBeDone.because(Sentences.of("plan.no-such-setup", setUp,
+        List<SetUp> fit = known.setUps().stream().filter(each -> each.id().equalsIgnoreCase(setUp.strip())).toList();
+        Optional<SetUp> found = known.setUp(setUp).or(() -> fit.size() == 1 ? Optional.of(fit.get(0)) : Optional.empty());
+        return found.orElseThrow(() -> CannotBeDone.because(Sentences.of("plan.no-such-setup", setUp.strip(),
                 known.setUps().stream().map(SetUp::id).collect(Collectors.joining(", ")))));
     }
 }

@@ -36,13 +36,14 @@ final class ReaderOptions {
     }
 
     private Reel reel(Survey survey) throws CannotBeDone {
-        List<Reel> named = Readership.reelsNamed(reel, survey);
+        String name = reel.strip();
+        List<Reel> named = Readership.reelsNamed(name, survey);
         if (named.size() > 1) {
-            boolean bySerial = named.stream().allMatch(one -> one.serial().equals(reel));
-            throw CannotBeDone.because(Sentences.of(bySerial ? "reader.reels" : "reader.reels-by-capitals", reel, ids(named)));
+            boolean bySerial = named.stream().allMatch(one -> one.serial().equals(name));
+            throw CannotBeDone.because(Sentences.of(bySerial ? "reader.reels" : "reader.reels-by-capitals", name, ids(named)));
         }
         if (named.isEmpty()) {
-            throw CannotBeDone.because(Sentences.of("reader.no-reel", reel, ids(survey.reels())));
+            throw CannotBeDone.because(Sentences.of("reader.no-reel", name, ids(survey.reels())));
         }
         return named.get(0);
     }

@@ -51,7 +51,7 @@ public final class Strip {
 
     /** The whole cove as it stands on a page. */
     public static Picture of(CoveJudgement cove, Words words) {
-        return of(cove, words, StripFrame.page(cove.cove()).inFeet(words.lengths().feetFirst()));
+        return of(cove, words, StripFrame.page(cove.cove()));
     }
 
     public static Picture of(CoveJudgement cove, Words words, StripFrame frame) {
@@ -113,9 +113,9 @@ public final class Strip {
     private void positions() {
         double y = rows.scaleY();
         line(StripFrame.MARGIN_MM, y, scale.right(), y, 0.25, Ink.WEAK, "");
-        for (Scale.Tick tick : scale.ticks(frame.feet())) {
+        for (Scale.Tick tick : scale.ticks(words.lengths().feetFirst())) {
             line(scale.x(tick.atM()), y, scale.x(tick.atM()), y + 1.5, 0.25, Ink.WEAK, "");
-            text(scale.x(tick.atM()), y - 1, 2.6, Anchor.MIDDLE, words.text(frame.feet() ? "strip.feet" : "strip.metres",
+            text(scale.x(tick.atM()), y - 1, 2.6, Anchor.MIDDLE, words.text(words.lengths().feetFirst() ? "strip.feet" : "strip.metres",
                     words.numbers().plain(tick.label(), 1)), Ink.WEAK);
         }
     }

@@ -9,10 +9,9 @@ import covewalk.survey.Cove;
  * @param fromM where it begins, m from the datum
  * @param toM where it ends, m, beyond {@code fromM}
  * @param times how many times larger differences of colour are shown; 0 for as many as the cove's colours allow
- * @param feet whether positions are in feet instead of metres
  * @param on what it is drawn on
  */
-public record StripFrame(double widthMm, double fromM, double toM, int times, boolean feet, On on) {
+public record StripFrame(double widthMm, double fromM, double toM, int times, On on) {
 
     /** What a strip is drawn on. */
     public enum On {
@@ -38,25 +37,21 @@ public record StripFrame(double widthMm, double fromM, double toM, int times, bo
 
     /** The whole of a cove as it stands on a page. */
     public static StripFrame page(Cove cove) {
-        return new StripFrame(PAGE_MM, 0, cove.lengthM(), 0, false, On.PAGE);
+        return new StripFrame(PAGE_MM, 0, cove.lengthM(), 0, On.PAGE);
     }
 
     /** The whole of a cove as it stands on a screen. */
     public static StripFrame screen(Cove cove, double widthMm, boolean dark) {
-        return new StripFrame(widthMm, 0, cove.lengthM(), 0, false, dark ? On.DARK_SCREEN : On.SCREEN);
+        return new StripFrame(widthMm, 0, cove.lengthM(), 0, dark ? On.DARK_SCREEN : On.SCREEN);
     }
 
     /** The piece of it around a place, as far as the cove goes. */
     public StripFrame around(double atM, double reachM) {
-        return new StripFrame(widthMm, Math.max(fromM, atM - reachM), Math.min(toM, atM + reachM), times, feet, on);
+        return new StripFrame(widthMm, Math.max(fromM, atM - reachM), Math.min(toM, atM + reachM), times, on);
     }
 
     public StripFrame amplified(int timesLarger) {
-        return new StripFrame(widthMm, fromM, toM, timesLarger, feet, on);
-    }
-
-    public StripFrame inFeet(boolean inFeet) {
-        return new StripFrame(widthMm, fromM, toM, times, inFeet, on);
+        return new StripFrame(widthMm, fromM, toM, timesLarger, on);
     }
 
     /** Where a position lies in the picture, mm from its left edge; at the edge of the strip where it is not shown. */

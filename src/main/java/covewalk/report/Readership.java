@@ -50,8 +50,9 @@ public record Readership(Reader reader, Optional<Reel> reel) {
      *
      * @return none where there is no such reel; more than one where several have the serial, or differ by capitals alone
      */
-    public static List<Reel> reelsNamed(String name, Survey survey) {
-        if (name.isBlank()) {
+    public static List<Reel> reelsNamed(String given, Survey survey) {
+        String name = given.strip(); // as pasted, or as a scanner ends it
+        if (name.isEmpty()) {
             return List.of();
         }
         return Stream.<Predicate<Reel>>of(reel -> reel.id().equals(name), reel -> reel.serial().equals(name),

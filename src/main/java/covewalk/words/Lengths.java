@@ -22,9 +22,9 @@ public final class Lengths {
         return feetFirst ? numbers.feetInches(m) : numbers.metres(m);
     }
 
-    /** The same where a heading names the metre: "5.00"; feet and inches stay as they are. */
+    /** The same for a narrow column whose heading names the metre: "5.00"; feet and inches stand there in one line. */
     public String cell(double m) {
-        return feetFirst ? numbers.feetInches(m) : numbers.fixed(m, 2);
+        return feetFirst ? numbers.feetInches(m).replace(' ', '\u00a0') : numbers.fixed(m, 2);
     }
 
     /** What changes by so much along a metre, along the first unit. */

@@ -84,6 +84,18 @@ class PaperTest {
         }
     }
 
+    @ParameterizedTest
+    @CsvSource({"en, letter, readings", "de, letter, Messwerte", "de, a4, Messwerte"})
+    void inFeetTheTableOfStationsTearsNoHeadAndNoLength(String language, String paper, String head) throws IOException {
+        FrontDoor.run("report", survey.toString(), "--out", folder.toString(), "--language", language, "--paper", paper, "--units", "ft");
+        try (PDDocument document = Loader.loadPDF(folder.resolve("punch-list.pdf").toFile())) {
+            List<String> lines = new PDFTextStripper().getText(document).replace('\u00a0', ' ').lines().map(String::strip).toList();
+            assertTrue(lines.stream().anyMatch(line -> line.contains(head + " u'")), "the head of the stations");
+            long rows = lines.stream().filter(line -> line.matches("\\d+ ft \\d+( \\d/\\d)? in \\d+ 0[.,]\\d{4} .*")).count();
+            assertTrue(rows > 40, rows + " stations begin with a whole length, of more than forty rows");
+        }
+    }
+
     private static List<COSDictionary> rows(COSDictionary table) {
         List<COSDictionary> rows = new ArrayList<>();
         find(table, "TR", rows);

@@ -62,9 +62,11 @@ class PlanCommandTest {
         stops.forEach(stop -> assertTrue(Math.abs(stop.get("positionM").asDouble() - 4) >= 0.6 || stop.get("role").asText().equals("reference"),
                 "twice the smear of 0.3 m is kept clear of the joint: " + stop));
 
+        assertEquals(other.out(), FrontDoor.run("plan", "--setup", " b", folder.toString()).out());
+
         Run none = FrontDoor.run("plan", "--setup", "C", folder.toString());
         assertEquals(2, none.code());
-        assertTrue(none.err().contains("--setup: there is no set-up C in this survey. There are: A, B."), none.err());
+        assertTrue(none.err().contains("--setup: there is no set-up \"C\" in this survey. There are: A, B."), none.err());
     }
 
     private static int readings(Run run) {

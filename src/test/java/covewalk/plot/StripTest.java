@@ -10,6 +10,7 @@ import covewalk.verdict.Fault;
 import covewalk.verdict.FaultKind;
 import covewalk.verdict.Judgement;
 import covewalk.verdict.limit.Verdict;
+import covewalk.words.LengthUnit;
 import covewalk.words.Words;
 import java.util.List;
 import java.util.stream.Stream;
@@ -150,7 +151,7 @@ class StripTest {
     @Test
     void givesPositionsInFeetWhereAsked() {
         CoveJudgement cove = judgement.coves().get(0);
-        assertTrue(texts(Strip.of(cove, Words.english(), StripFrame.page(cove.cove()).inFeet(true))).contains("10 ft"));
+        assertTrue(texts(Strip.of(cove, Words.english().lengthsIn(LengthUnit.FT), StripFrame.page(cove.cove()))).contains("10 ft"));
     }
 
     private Picture strip(int cove) {

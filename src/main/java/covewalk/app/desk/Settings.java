@@ -1,5 +1,6 @@
 package covewalk.app.desk;
 
+import covewalk.words.LengthUnit;
 import java.util.Locale;
 
 /**
@@ -23,6 +24,11 @@ public record Settings(Theme theme, int textPercent, Locale language, boolean fe
     public static Settings usual() {
         boolean german = Locale.getDefault().getLanguage().equals(Locale.GERMAN.getLanguage());
         return new Settings(Theme.DARK, 100, german ? Locale.GERMAN : Locale.ENGLISH, false, true);
+    }
+
+    /** In which unit lengths are said first. */
+    public LengthUnit lengths() {
+        return feet ? LengthUnit.FT : LengthUnit.M;
     }
 
     public Settings with(Theme other) {

@@ -127,9 +127,9 @@ final class CardView extends VBox {
         PicturePane piece = new PicturePane(PIECE_PIXELS_PER_MM);
         piece.setId("fault-piece");
         double middle = (card.finding().fromM() + card.finding().toM()) / 2;
-        piece.show(Strip.of(card.finding().cove(), texts.words(),
+        piece.show(Strip.of(card.finding().cove(), texts.words().lengthsIn(settings.lengths()),
                 StripFrame.screen(card.finding().cove().cove(), PIECE_MM, settings.theme() == Theme.DARK)
-                        .around(middle, reachM(card)).inFeet(settings.feet())));
+                        .around(middle, reachM(card))));
         return piece;
     }
 

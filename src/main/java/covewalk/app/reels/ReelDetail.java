@@ -59,7 +59,7 @@ final class ReelDetail extends VBox {
     private PicturePane strip(CoveJudgement cove) {
         PicturePane pane = new PicturePane(PIXELS_PER_MM);
         pane.setId("reel-strip");
-        pane.show(Strip.of(cove, texts.words(), model.frame(cove.cove())));
+        pane.show(Strip.of(cove, texts.words().lengthsIn(model.lengths()), model.frame(cove.cove())));
         return pane;
     }
 

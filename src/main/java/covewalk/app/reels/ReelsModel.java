@@ -19,6 +19,7 @@ import covewalk.survey.Reel;
 import covewalk.survey.Survey;
 import covewalk.verdict.CoveJudgement;
 import covewalk.verdict.Judgement;
+import covewalk.words.LengthUnit;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -129,9 +130,13 @@ final class ReelsModel {
                 .filter(cove -> cove.cove().id().equals(first.cove().id())).findFirst()));
     }
 
+    LengthUnit lengths() {
+        return desk.settings().lengths();
+    }
+
     /** How its strip is drawn: as on all screens, for the light there is. */
     StripFrame frame(Cove cove) {
-        return StripFrame.screen(cove, STRIP_MM, desk.settings().theme() == Theme.DARK).inFeet(desk.settings().feet());
+        return StripFrame.screen(cove, STRIP_MM, desk.settings().theme() == Theme.DARK);
     }
 
     /** Shows a place on the strip, where faults are looked at. */

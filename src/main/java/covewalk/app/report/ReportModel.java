@@ -52,12 +52,13 @@ final class ReportModel {
     private AtomicBoolean stop = new AtomicBoolean();
     private Judgement issuedOf;
     private Judgement contentsOf;
+    private LengthUnit contentsLengths = LengthUnit.M;
 
     ReportModel(Desk desk) {
         this.desk = desk;
         this.texts = desk.texts(ReportModel.class);
         language = new SimpleObjectProperty<>(Language.of(texts.locale().getLanguage()).orElse(Language.ENGLISH));
-        lengths = new SimpleObjectProperty<>(desk.settings().feet() ? LengthUnit.FT : LengthUnit.M);
+        lengths = new SimpleObjectProperty<>(desk.settings().lengths());
         forWhom = new ForWhom(desk, texts);
         forWhom.reelProperty().addListener(follow);
         forWhom.readerProperty().addListener(follow);
@@ -153,10 +154,12 @@ final class ReportModel {
     private void follow() {
         OpenSurvey survey = desk.survey();
         Judgement judgement = survey == null ? null : survey.judgementProperty().get();
-        if (desk.placeProperty().get() == Place.REPORT && (judgement == null || judgement != contentsOf)) {
+        if (desk.placeProperty().get() == Place.REPORT && (judgement == null || judgement != contentsOf
+                || contentsLengths != desk.settings().lengths())) {
             contentsOf = judgement;
+            contentsLengths = desk.settings().lengths();
             contents.set(judgement == null ? null
-                    : Contents.of(new Audit(judgement, survey.log(), survey.toKnow(), Optional.empty()), texts.words()));
+                    : Contents.of(new Audit(judgement, survey.log(), survey.toKnow(), Optional.empty()), texts.words().lengthsIn(contentsLengths)));
         }
         forWhom.follow();
         whyNot.set(whyNot(survey, judgement));

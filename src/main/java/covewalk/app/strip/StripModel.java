@@ -158,10 +158,9 @@ final class StripModel {
         if (cove.get() == null) {
             picture.set(null);
         } else {
-            frame = StripFrame.screen(cove.get().cove(), widthMm, desk.settings().theme() == Theme.DARK).amplified(times.get())
-                    .inFeet(desk.settings().feet());
+            frame = StripFrame.screen(cove.get().cove(), widthMm, desk.settings().theme() == Theme.DARK).amplified(times.get());
             timesShown.set(times.get() > 0 ? times.get() : Strip.timesLarger(cove.get()));
-            picture.set(Strip.of(cove.get(), texts.words(), frame));
+            picture.set(Strip.of(cove.get(), texts.words().lengthsIn(desk.settings().lengths()), frame));
         }
         mark();
     }

@@ -196,13 +196,17 @@ final class Guide {
         return Optional.empty();
     }
 
+    /** As the last reading was taken. */
+    void useTheLast() {
+        walked.last().ifPresent(last -> change(last.setUp()));
+    }
+
     /** Where to go on: where the last reading was taken, or behind it. */
     Optional<Aim> resume() {
         Optional<Reading> last = walked.last();
         if (last.isEmpty()) {
             return survey.coves().isEmpty() ? Optional.empty() : first(survey.coves().get(0)).or(() -> nextOpenCove("").flatMap(this::first));
         }
-        change(last.get().setUp());
         Optional<Reading> station = walked.last(reading -> reading.role() == Role.WALK);
         Aim at = Aim.walk(station.orElse(last.get()).cove(), station.orElse(last.get()).positionM());
         return station.isEmpty() ? cove(at).flatMap(this::first) : lacksReadings(at) ? Optional.of(at) : next(at);

@@ -11,6 +11,7 @@ import covewalk.plot.StripFrame;
 import covewalk.survey.Reading;
 import covewalk.survey.Role;
 import covewalk.verdict.CoveJudgement;
+import covewalk.words.Words;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.beans.InvalidationListener;
@@ -73,11 +74,11 @@ final class StripPane extends VBox {
     }
 
     private void draw(CoveJudgement judged, double widthMm) {
-        StripFrame frame = StripFrame.screen(judged.cove(), widthMm, settings.get().theme() == Theme.DARK)
-                .inFeet(settings.get().feet());
-        Picture picture = low ? Strip.lowest(judged, texts.words(), frame) : Strip.of(judged, texts.words(), frame);
-        strip.show(model.way().aim() == null ? picture : HereMark.on(picture, frame, model.way().aim().atM(), texts.words()));
-        caption.setText(Strip.datum(judged.cove(), texts.words()) + " \u00b7 " + Strip.larger(judged, texts.words()));
+        StripFrame frame = StripFrame.screen(judged.cove(), widthMm, settings.get().theme() == Theme.DARK);
+        Words words = texts.words().lengthsIn(settings.get().lengths());
+        Picture picture = low ? Strip.lowest(judged, words, frame) : Strip.of(judged, words, frame);
+        strip.show(model.way().aim() == null ? picture : HereMark.on(picture, frame, model.way().aim().atM(), words));
+        caption.setText(Strip.datum(judged.cove(), words) + " \u00b7 " + Strip.larger(judged, words));
     }
 
     private Optional<String> cove() {

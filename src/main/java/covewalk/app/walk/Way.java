@@ -93,6 +93,9 @@ final class Way {
         boolean begins = guide == null;
         guide = planned.after(guide);
         guide.walked(walked());
+        if (begins) {
+            guide.useTheLast();
+        }
         boolean lost = begins || aim() == null || guide.cove(aim()).isEmpty();
         aimAt(lost ? guide.resume().orElse(null) : aim());
     }
@@ -210,7 +213,13 @@ final class Way {
     void change(Consumer<Guide> change) {
         leaveSideline();
         change.accept(guide);
-        aimAt(aim() == null ? guide.resume().orElse(null) : guide.first(cove().orElseThrow()).orElse(aim()));
+        aimAt(here().map(cove -> guide.first(cove).orElse(aim())).orElseGet(() -> guide.resume().orElse(null)));
+    }
+
+    /** Where one is, or has just come to the end. */
+    private Optional<Cove> here() {
+        return cove().or(() -> walked().last(reading -> reading.role() == Role.WALK)
+                .flatMap(last -> survey.survey().cove(last.cove())));
     }
 
     /** On, after a reading was handed over. */

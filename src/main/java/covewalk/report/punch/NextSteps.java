@@ -58,7 +58,7 @@ public final class NextSteps {
     private String notRead(PunchList list) {
         return list.judgement().coves().stream().filter(cove -> !cove.stations().isEmpty()).map(cove -> cove.joints().stream()
                         .filter(joint -> joint.verdict() == Verdict.NOT_READ)
-                        .mapToDouble(JudgedJoint::positionM).mapToObj(words.numbers()::metres)
+                        .mapToDouble(JudgedJoint::positionM).mapToObj(words.lengths()::first)
                         .collect(Collectors.collectingAndThen(Collectors.joining(", "),
                                 places -> places.isEmpty() ? "" : words.text("next.places", Shortened.of(cove.cove().id(), LONGEST), places))))
                 .filter(places -> !places.isEmpty()).collect(Collectors.joining("; "));

@@ -63,6 +63,16 @@ class WalkModelTest {
         assertEquals(null, model().way().aim());
     }
 
+    @Test
+    void anotherSetUpAfterTheEndBeginsTheCoveAnew() {
+        walk = TestWalk.in(NewSurvey.withACoarseMeterToo(folder.resolve("two")));
+        walkTheFirstCove();
+        assertEquals(null, model().way().aim());
+        model().way().change(way -> way.use("B"));
+        assertEquals("B", model().way().guide().setUp());
+        assertEquals(planned(model().survey().survey().setUp("B").orElseThrow()).get(0), at());
+    }
+
     private void walkTheFirstCove() {
         walk.readings(planned().size());
     }

@@ -35,8 +35,8 @@ class FeetFirstTest {
         CovePage cove = feet.coves().get(0);
         assertEquals("at", feet.column("at"));
         assertEquals("at m", metres.column("at"));
-        assertTrue(cove.stations().stream().allMatch(row -> row.get(0).endsWith(" in")), cove.stations().toString());
-        assertTrue(cove.stretches().stream().allMatch(row -> row.get(0).matches("\\d+ ft .* in to \\d+ ft .* in")), cove.stretches().toString());
+        assertTrue(cove.stations().stream().allMatch(row -> row.get(0).endsWith("\u00a0in")), cove.stations().toString());
+        assertTrue(cove.stretches().stream().allMatch(row -> row.get(0).matches("\\d+\u00a0ft\u00a0\\S* to \\d+\u00a0ft\u00a0\\S*in")), cove.stretches().toString());
         assertTrue(metres.coves().get(0).stretches().stream().allMatch(row -> row.get(0).matches("[\\d.]+ to [\\d.]+")));
     }
 
@@ -46,6 +46,13 @@ class FeetFirstTest {
         assertEquals(0.3048, Words.english().lengthsIn(LengthUnit.FT).lengths().perUnit(1));
         assertEquals(1, Words.english().lengths().perUnit(1));
         assertEquals("drift, steps/ft", feet.column("slope"));
+    }
+
+    @Test
+    void theFirstPageNamesPlacesInFeet() {
+        assertTrue(feet.front().next().stream().anyMatch(step -> step.contains(" ft ")), feet.front().next().toString());
+        assertTrue(feet.front().next().stream().noneMatch(step -> METRES.matcher(step).find()), feet.front().next().toString());
+        assertTrue(metres.front().next().stream().anyMatch(step -> METRES.matcher(step).find()), metres.front().next().toString());
     }
 
     @Test

@@ -69,13 +69,13 @@ public final class DescriptionFile {
         Fields fields = new Fields(tree.root().get(), "", wrong);
         Optional<Survey> survey = SurveyEntry.isOurs(fields) ? Optional.of(SurveyEntry.read(fields, tree.places()))
                 : Optional.empty();
-        if (!wrong.isEmpty()) {
-            survey = Optional.empty();
-        } else {
-            fields.misspelt(wrong);
+        boolean taken = wrong.isEmpty();
+        if (survey.isPresent()) {
+            fields.misspelt(wrong); // also where it is refused: a field that is missing may be there under another name
         }
+        survey = survey.filter(read -> taken);
         List<Problem> placed = new ArrayList<>(wrong.stream().map(tree.places()::place).toList());
-        survey.ifPresent(taken -> Soundness.of(taken).forEach(problem -> placed.add(tree.places().placeChecked(problem))));
+        survey.ifPresent(read -> Soundness.of(read).forEach(problem -> placed.add(tree.places().placeChecked(problem))));
         placed.sort(Comparator.comparingInt(Problem::line));
         return new Description(survey, tree.root(), placed);
     }

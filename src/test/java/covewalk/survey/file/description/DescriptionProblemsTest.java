@@ -41,6 +41,13 @@ class DescriptionProblemsTest {
 
     /** Placements may stand in any order, and are sorted when they are read. */
     @Test
+    void aNeededFieldUnderAnotherNameIsNamedBesideTheOneThatIsMissing() throws IOException {
+        String problems = Seen.all(read(SurveyText.SOUND.replace("\"placements\"", "\"placementz\"")).problems());
+        assertTrue(problems.contains("placements: This is missing."), problems);
+        assertTrue(problems.contains("If placements is meant, write it so."), problems);
+    }
+
+    @Test
     void aMisspeltFieldIsNamedByWhereItStandsInTheFile() throws IOException {
         String first = "        { \"reel\": \"R1\", \"fromM\": 0.0, \"toM\": 5.0, \"knownFrom\": \"seen\", \"installed\": \"2026-09\" }";
         String second = "        { \"reel\": \"R2\", \"fromM\": 5.0, \"toM\": 10.0, \"knownFrom\": \"seen\", \"installed\": \"2026-09\" }";
