@@ -36,8 +36,13 @@ final class FolderOnDisk {
     private final Map<String, String> renumbered = new HashMap<>();
     private ReadingLog log;
     private boolean stopped;
-    /** Whether the log may hold what nobody here knows: of other hands, or of a write that only seemed to fail. */
+    /**
+     * Whether description or log may hold what nobody here knows: of other hands, or of a write that only seemed to fail. Until
+     * both were looked at and nothing else was found.
+     */
     private boolean unread;
+    /** The description that this program saved last; null where another one was found since. */
+    private Survey saved;
 
     FolderOnDisk(Path folder, Holder holder, String firstSetUp) {
         this.folder = folder;
@@ -84,11 +89,14 @@ final class FolderOnDisk {
         }
     }
 
-    /** Reads what is there; under the lock from then on all of it is known. */
+    /** Reads what is there, and does not take it for known. */
     ReadSurvey read() throws IOException {
-        ReadSurvey read = SurveyFolder.at(folder).read();
-        unread &= read.refused();
-        return read;
+        return SurveyFolder.at(folder).read();
+    }
+
+    /** Description and log were looked at, and are held as they are there: under the lock all of it is known from now on. */
+    void known() {
+        unread = false;
     }
 
     /**
@@ -105,7 +113,6 @@ final class FolderOnDisk {
             Map<String, Reading> added = byId(log.append(numbering.missing()));
             requireFolder(); // on some systems a file can be written to after its stick was pulled
             renumbered.clear();
-            unread = false;
             return new Kept(before, settled.stream().map(reading -> added.getOrDefault(reading.id(), reading)).toList());
         } catch (NotKept notKept) {
             stopped = true;
@@ -158,14 +165,31 @@ final class FolderOnDisk {
         if (!problems.isEmpty()) {
             throw new NotWritten(problems);
         }
+        saved = survey;
     }
 
-    /** The description that another program saved meanwhile; empty where it is {@code known}, or what is to be saved anyway. */
+    /**
+     * The description that another program saved meanwhile; empty where it is {@code known}, or what is to be saved anyway, or
+     * what was saved from here before {@code known} could be told of it.
+     */
     Optional<Survey> otherThan(Survey known, Survey described) throws NotWritten {
-        return work(open -> {
+        Optional<Survey> other = work(open -> {
             Optional<Survey> there = SurveyFolder.at(folder).otherThan(known);
-            return there.isEmpty() ? there : SurveyFolder.at(folder).otherThan(described);
+            for (Survey ours : saved == null ? List.of(described) : List.of(described, saved)) {
+                there = there.isEmpty() ? there : SurveyFolder.at(folder).otherThan(ours);
+            }
+            return there;
         });
+        if (other.isPresent()) {
+            saved = null;
+            unread = true; // until the one on disk is the one held here it is looked at before every write
+        }
+        return other;
+    }
+
+    /** Whether another program wrote, in description or log, what is not held here. */
+    boolean holdsOtherThan(Survey known, Survey described, List<Reading> log) throws NotWritten {
+        return otherThan(known, described).isPresent() || unread && !readings().equals(log);
     }
 
     /** Whether readings can stand beside those that are on disk, in a description that another program saved. */

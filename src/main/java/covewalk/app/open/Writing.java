@@ -37,6 +37,10 @@ record Writing(List<Reading> readings, Survey described, Survey known) {
         }
         boolean fits = theirs.isEmpty() || disk.takes(readings, theirs.get());
         boolean append = fits && (unread || !readings.isEmpty());
-        return new Done(this, append ? disk.append(readings) : Kept.NOTHING, theirs, fits, opened);
+        Kept kept = append ? disk.append(readings) : Kept.NOTHING;
+        if (theirs.isEmpty()) {
+            disk.known();
+        }
+        return new Done(this, kept, theirs, fits, opened);
     }
 }
