@@ -192,11 +192,20 @@ final class FolderOnDisk {
         return otherThan(known, described).isPresent() || unread && !readings().equals(log);
     }
 
-    /** Whether readings can stand beside those that are on disk, in a description that another program saved. */
-    boolean takes(List<Reading> readings, Survey theirs) throws NotWritten {
+    /** Why readings, and those that are on disk, cannot stand in a description that is not the one on disk; empty where they can. */
+    List<Problem> refusals(List<Reading> readings, Survey described) throws NotWritten {
         List<Reading> all = new ArrayList<>(readings());
         all.addAll(readings);
-        return Refusals.of(theirs, all).isEmpty();
+        return Refusals.of(described, all);
+    }
+
+    /** Another program may have put readings on disk that were not known when a description was made. */
+    void requireFit(List<Reading> readings, Survey described) throws NotWritten {
+        open();
+        List<Problem> refusals = refusals(readings, described);
+        if (!refusals.isEmpty()) {
+            throw new NotWritten(refusals);
+        }
     }
 
     /** Keeps what is on disk in {@code originals/}. */

@@ -195,10 +195,18 @@ public final class OpenSurvey {
         }
     }
 
-    /** Saves the description made here; the one of the other program is kept in {@code originals/}. */
+    /**
+     * Saves the description made here; the one of the other program is kept in {@code originals/}. Where readings that are on
+     * disk cannot stand in it, {@link #troubleProperty()} says so, and there still is a choice.
+     */
     public void keepOurs() {
         Survey other = theirs.get();
-        choose(disk::keepTheirsAside, () -> onDisk = other);
+        Survey ours = survey();
+        List<Reading> held = List.copyOf(waiting);
+        choose(() -> {
+            disk.requireFit(held, ours);
+            disk.keepTheirsAside();
+        }, () -> onDisk = other);
     }
 
     /** What has to be on disk before a description gives way. */

@@ -33,9 +33,12 @@ record Writing(List<Reading> readings, Survey described, Survey known) {
         boolean changed = described != known;
         Optional<Survey> theirs = changed || unread ? disk.otherThan(known, described) : Optional.empty();
         if (changed && theirs.isEmpty()) {
+            if (unread) {
+                disk.requireFit(readings, described);
+            }
             disk.save(described);
         }
-        boolean fits = theirs.isEmpty() || disk.takes(readings, theirs.get());
+        boolean fits = theirs.isEmpty() || disk.refusals(readings, theirs.get()).isEmpty();
         boolean append = fits && (unread || !readings.isEmpty());
         Kept kept = append ? disk.append(readings) : Kept.NOTHING;
         if (theirs.isEmpty()) {

@@ -19,7 +19,9 @@ import covewalk.survey.file.SurveyFolder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -238,13 +240,12 @@ class TwoDescriptionsTest {
     private void readInACoveThatTheOtherTakesAway() {
         first.close();
         second.tryAgain();
-        assertEquals(List.of(), second.change(now -> now.withCoves(Stream.concat(now.coves().stream(),
-                Stream.of(new Cove("C9", "", 10, false, "", OptionalDouble.empty(), "", Optional.empty(), List.of(), List.of()))).toList())));
+        addACove(second);
         second.close();
         first = opened();
         second = opened();
         second.keep(reading(second.nextId(), "C9"));
-        assertEquals(List.of(), first.change(now -> now.withCoves(now.coves().stream().filter(cove -> !cove.id().equals("C9")).toList())));
+        takeTheCoveAway(first);
         first.close();
     }
 
@@ -282,6 +283,106 @@ class TwoDescriptionsTest {
         second.takeTheirs(why -> assertEquals(List.of(), why));
         assertEquals(THEIRS + 1, limit(second.survey()));
         assertEquals("", trouble());
+    }
+
+    /** A window whose disk is slow: what it is to do is done when the test says so. */
+    private OpenSurvey slow(Deque<Runnable> later) {
+        List<OpenSurvey> told = new ArrayList<>();
+        new Opener(new Workers(later::add, Runnable::run, Runnable::run), () -> Holder.here("covewalk", Screens.EVENING))
+                .open(demo, outcome -> told.add(outcome.value().orElseThrow()));
+        later.remove().run();
+        return told.get(0);
+    }
+
+    private static void doAll(Deque<Runnable> later) {
+        while (!later.isEmpty()) {
+            later.remove().run();
+        }
+    }
+
+    @Test
+    void whatIsChangedTwiceBeforeOtherWorkIsNoOtherDescription() throws IOException {
+        first.close();
+        Deque<Runnable> later = new ArrayDeque<>();
+        second = slow(later);
+        limit(second, THEIRS);
+        limit(second, OURS);
+        List<Outcome<Integer>> told = new ArrayList<>();
+        second.onDisk(log -> 1, told::add);
+        doAll(later);
+        assertEquals(List.of(), told.get(0).problems());
+        assertEquals(OURS, limit(onDisk()));
+    }
+
+    @Test
+    void aChoiceThatCannotBeCarriedOutDoesNotDisturbAWrite() throws IOException {
+        Deque<Runnable> later = new ArrayDeque<>();
+        second = slow(later);
+        limit(first, THEIRS);
+        limit(second, OURS);
+        first.close();
+        doAll(later);
+        second.tryAgain();
+        doAll(later);
+        Path inTheWay = Files.writeString(demo.resolve("originals"), "");
+        second.takeTheirs(why -> assertEquals(List.of(), why));
+        second.keep(reading(second.nextId()));
+        later.remove().run(); // the choice, and a write comes after it
+        assertEquals("folder.failed", trouble());
+        second.keep(reading(second.nextId()));
+        doAll(later);
+        assertEquals(List.of(), second.waiting());
+        assertEquals(SurveyFolder.at(demo).read().log(), second.log());
+        Files.delete(inTheWay);
+        second.takeTheirs(why -> assertEquals(List.of(), why));
+        doAll(later);
+        assertEquals("", trouble());
+        assertEquals(THEIRS, limit(second.survey()));
+    }
+
+    @Test
+    void oursIsNotKeptWhereTheOthersReadingsCannotStandInIt() throws IOException {
+        addACove(first);
+        first.keep(reading(first.nextId(), "C9"));
+        limit(second, OURS);
+        first.close();
+        second.tryAgain();
+        assertEquals("folder.described-elsewhere", trouble());
+        second.keepOurs();
+        assertEquals("log.no-cove", trouble());
+        assertFalse(SurveyFolder.at(demo).read().refused());
+        second.tryAgain();
+        assertEquals("folder.described-elsewhere", trouble(), "there still is a choice");
+        second.takeTheirs(why -> assertEquals(List.of(), why));
+        assertEquals("", trouble());
+        assertEquals(first.log(), second.log());
+    }
+
+    @Test
+    void noDescriptionIsSavedInWhichTheOthersReadingsCannotStand() throws IOException {
+        first.close();
+        second.tryAgain();
+        addACove(second);
+        first = second;
+        second = opened();
+        first.keep(reading(first.nextId(), "C9"));
+        first.close();
+        takeTheCoveAway(second);
+        second.tryAgain();
+        assertEquals("log.no-cove", trouble());
+        assertFalse(SurveyFolder.at(demo).read().refused());
+        addACove(second);
+        assertEquals("", trouble());
+        assertEquals(first.log(), second.log());
+    }
+
+    private static void addACove(OpenSurvey survey) {
+        Cove cove = new Cove("C9", "", 10, false, "", OptionalDouble.empty(), "", Optional.empty(), List.of(), List.of());
+        assertEquals(List.of(), survey.change(now -> now.withCoves(Stream.concat(now.coves().stream(), Stream.of(cove)).toList())));
+    }
+
+    private static void takeTheCoveAway(OpenSurvey survey) {
+        assertEquals(List.of(), survey.change(now -> now.withCoves(now.coves().stream().filter(cove -> !cove.id().equals("C9")).toList())));
     }
 
     @Test
