@@ -14,8 +14,8 @@ import covewalk.survey.file.SurveyFolder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -194,9 +194,12 @@ final class FolderOnDisk {
 
     /** Why readings, and those that are on disk, cannot stand in a description that is not the one on disk; empty where they can. */
     List<Problem> refusals(List<Reading> readings, Survey described) throws NotWritten {
-        List<Reading> all = new ArrayList<>(readings());
-        all.addAll(readings);
-        return Refusals.of(described, all);
+        Map<String, Reading> all = new LinkedHashMap<>();
+        List<Reading> there = readings();
+        there.forEach(reading -> all.put(reading.id(), reading));
+        List<Problem> refusals = Refusals.of(described, there);
+        readings.forEach(reading -> all.put(reading.id(), reading)); // one that came on disk already does not stand there twice
+        return refusals.isEmpty() ? Refusals.of(described, List.copyOf(all.values())) : refusals;
     }
 
     /** Another program may have put readings on disk that were not known when a description was made. */

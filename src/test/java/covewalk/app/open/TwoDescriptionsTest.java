@@ -376,6 +376,21 @@ class TwoDescriptionsTest {
         assertEquals(first.log(), second.log());
     }
 
+    /** A write that was reported as failed may have come through. */
+    @Test
+    void whatIsOnDiskAlreadyKeepsNoDescriptionFromBeingSaved() throws IOException {
+        Reading reading = reading(second.nextId());
+        second.keep(reading);
+        limit(second, OURS);
+        first.keep(reading);
+        first.close();
+        second.tryAgain();
+        assertEquals("", trouble());
+        assertEquals(List.of(), second.waiting());
+        assertEquals(first.log(), second.log());
+        assertEquals(OURS, limit(onDisk()));
+    }
+
     private static void addACove(OpenSurvey survey) {
         Cove cove = new Cove("C9", "", 10, false, "", OptionalDouble.empty(), "", Optional.empty(), List.of(), List.of());
         assertEquals(List.of(), survey.change(now -> now.withCoves(Stream.concat(now.coves().stream(), Stream.of(cove)).toList())));
