@@ -108,7 +108,7 @@ final class TroubleBar extends VBox {
         boolean trouble = survey != null && !survey.troubleProperty().get().isEmpty();
         asked &= survey != null && survey.hasUnwritten();
         show(this, trouble || asked);
-        boolean choice = survey != null && survey.theirsProperty().get() != null;
+        boolean choice = trouble && survey.theirsProperty().get() != null && isChoice(survey.troubleProperty().get());
         show(again, !choice);
         show(theirs, choice);
         show(ours, choice);
@@ -117,6 +117,11 @@ final class TroubleBar extends VBox {
         if (trouble || asked) {
             says.setText((inWords(survey.troubleProperty().get()) + " " + held(survey)).strip());
         }
+    }
+
+    /** A disk that went away is in the way of the choice too, which waits until it is back. */
+    private static boolean isChoice(List<Problem> trouble) {
+        return trouble.stream().anyMatch(problem -> problem.key().equals("folder.described-elsewhere"));
     }
 
     private static void show(Node node, boolean visible) {

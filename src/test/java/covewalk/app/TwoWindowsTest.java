@@ -82,6 +82,26 @@ class TwoWindowsTest {
     }
 
     @Test
+    void whileTheDiskIsAwayTheChoiceWaitsAndTheButtonsFitTheWords() throws IOException {
+        Path pulled = folder.resolve("pulled");
+        Files.move(demo, pulled);
+        screens.interact(() -> DemoDesk.read(screens.desk(), "C1", 4.4, "0.4577", "0.4110"));
+        screens.until(() -> shown("#trouble-again"));
+        assertFalse(shown("#trouble-theirs"));
+        assertFalse(shown("#trouble-ours"));
+        assertTrue(screens.<Label>find("#trouble-says").getText().startsWith("The folder of this survey is not there any more."),
+                screens.<Label>find("#trouble-says").getText());
+        Files.move(pulled, demo);
+        screens.clickOn("#trouble-again");
+        screens.until(() -> shown("#trouble-theirs"));
+        assertFalse(shown("#trouble-again"));
+        assertEquals(0, screens.desk().survey().waiting().size(), "the reading does not wait for the choice");
+        screens.clickOn("#trouble-ours");
+        screens.until(() -> !shown("#trouble"));
+        assertEquals(OURS, onDisk());
+    }
+
+    @Test
     void onesOwnCanBeKept() throws IOException {
         screens.clickOn("#trouble-ours");
         screens.until(() -> !shown("#trouble"));

@@ -14,8 +14,8 @@ import covewalk.survey.file.SurveyFolder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,8 +36,13 @@ final class FolderOnDisk {
     private final Map<String, String> renumbered = new HashMap<>();
     private ReadingLog log;
     private boolean stopped;
-    /** Whether the log may hold what nobody here knows: of other hands, or of a write that only seemed to fail. */
+    /**
+     * Whether description or log may hold what nobody here knows: of other hands, or of a write that only seemed to fail. Until
+     * both were looked at and nothing else was found.
+     */
     private boolean unread;
+    /** The description that this program saved last; null where another one was found since. */
+    private Survey saved;
 
     FolderOnDisk(Path folder, Holder holder, String firstSetUp) {
         this.folder = folder;
@@ -84,11 +89,14 @@ final class FolderOnDisk {
         }
     }
 
-    /** Reads what is there; under the lock from then on all of it is known. */
+    /** Reads what is there, and does not take it for known. */
     ReadSurvey read() throws IOException {
-        ReadSurvey read = SurveyFolder.at(folder).read();
-        unread &= read.refused();
-        return read;
+        return SurveyFolder.at(folder).read();
+    }
+
+    /** Description and log were looked at, and are held as they are there: under the lock all of it is known from now on. */
+    void known() {
+        unread = false;
     }
 
     /**
@@ -105,7 +113,6 @@ final class FolderOnDisk {
             Map<String, Reading> added = byId(log.append(numbering.missing()));
             requireFolder(); // on some systems a file can be written to after its stick was pulled
             renumbered.clear();
-            unread = false;
             return new Kept(before, settled.stream().map(reading -> added.getOrDefault(reading.id(), reading)).toList());
         } catch (NotKept notKept) {
             stopped = true;
@@ -158,21 +165,50 @@ final class FolderOnDisk {
         if (!problems.isEmpty()) {
             throw new NotWritten(problems);
         }
+        saved = survey;
     }
 
-    /** The description that another program saved meanwhile; empty where it is {@code known}, or what is to be saved anyway. */
+    /**
+     * The description that another program saved meanwhile; empty where it is {@code known}, or what is to be saved anyway, or
+     * what was saved from here before {@code known} could be told of it.
+     */
     Optional<Survey> otherThan(Survey known, Survey described) throws NotWritten {
-        return work(open -> {
+        Optional<Survey> other = work(open -> {
             Optional<Survey> there = SurveyFolder.at(folder).otherThan(known);
-            return there.isEmpty() ? there : SurveyFolder.at(folder).otherThan(described);
+            for (Survey ours : saved == null ? List.of(described) : List.of(described, saved)) {
+                there = there.isEmpty() ? there : SurveyFolder.at(folder).otherThan(ours);
+            }
+            return there;
         });
+        if (other.isPresent()) {
+            saved = null;
+            unread = true; // until the one on disk is the one held here it is looked at before every write
+        }
+        return other;
     }
 
-    /** Whether readings can stand beside those that are on disk, in a description that another program saved. */
-    boolean takes(List<Reading> readings, Survey theirs) throws NotWritten {
-        List<Reading> all = new ArrayList<>(readings());
-        all.addAll(readings);
-        return Refusals.of(theirs, all).isEmpty();
+    /** Whether another program wrote, in description or log, what is not held here. */
+    boolean holdsOtherThan(Survey known, Survey described, List<Reading> log) throws NotWritten {
+        return otherThan(known, described).isPresent() || unread && !readings().equals(log);
+    }
+
+    /** Why readings, and those that are on disk, cannot stand in a description that is not the one on disk; empty where they can. */
+    List<Problem> refusals(List<Reading> readings, Survey described) throws NotWritten {
+        Map<String, Reading> all = new LinkedHashMap<>();
+        List<Reading> there = readings();
+        there.forEach(reading -> all.put(reading.id(), reading));
+        List<Problem> refusals = Refusals.of(described, there);
+        readings.forEach(reading -> all.put(reading.id(), reading)); // one that came on disk already does not stand there twice
+        return refusals.isEmpty() ? Refusals.of(described, List.copyOf(all.values())) : refusals;
+    }
+
+    /** Another program may have put readings on disk that were not known when a description was made. */
+    void requireFit(List<Reading> readings, Survey described) throws NotWritten {
+        open();
+        List<Problem> refusals = refusals(readings, described);
+        if (!refusals.isEmpty()) {
+            throw new NotWritten(refusals);
+        }
     }
 
     /** Keeps what is on disk in {@code originals/}. */

@@ -195,10 +195,18 @@ public final class OpenSurvey {
         }
     }
 
-    /** Saves the description made here; the one of the other program is kept in {@code originals/}. */
+    /**
+     * Saves the description made here; the one of the other program is kept in {@code originals/}. Where readings that are on
+     * disk cannot stand in it, {@link #troubleProperty()} says so, and there still is a choice.
+     */
     public void keepOurs() {
         Survey other = theirs.get();
-        choose(disk::keepTheirsAside, () -> onDisk = other);
+        Survey ours = survey();
+        List<Reading> held = List.copyOf(waiting);
+        choose(() -> {
+            disk.requireFit(held, ours);
+            disk.keepTheirsAside();
+        }, () -> onDisk = other);
     }
 
     /** What has to be on disk before a description gives way. */
@@ -215,7 +223,7 @@ public final class OpenSurvey {
                 theirs.set(null);
                 tryAgain();
             };
-        })));
+        }, this::trouble)));
     }
 
     private void adopt(Survey other) {
@@ -225,21 +233,40 @@ public final class OpenSurvey {
     }
 
     /**
-     * Does other work on the folder, in its turn and under its lock: an import, a seal. The log is read anew afterwards.
+     * Does other work on the folder, in its turn and under its lock: an import, a seal. The log is read anew afterwards. Whoever
+     * asks for it has seen the survey as it is held here; where another program made another one of it, that is shown first,
+     * or the choice is offered, and nothing is done.
      *
      * @param told what came of it, or why it could not be done
      */
     public <T> void onDisk(DiskWork<T> work, Consumer<Outcome<T>> told) {
-        workers.disk().execute(() -> workers.screen().execute(done(work, told)));
+        Seen seen = new Seen(survey(), onDisk, List.copyOf(log));
+        workers.disk().execute(() -> workers.screen().execute(done(work, seen, told)));
+    }
+
+    /** What was held here when some work was asked for. */
+    private record Seen(Survey described, Survey known, List<Reading> log) {
     }
 
     /** @return what is to be told of it */
-    private <T> Runnable done(DiskWork<T> work, Consumer<Outcome<T>> told) {
+    private <T> Runnable done(DiskWork<T> work, Seen seen, Consumer<Outcome<T>> told) {
         try {
+            List<Problem> opened = disk.open();
+            if (disk.holdsOtherThan(seen.known(), seen.described(), seen.log())) {
+                return () -> {
+                    toKnow.addAll(opened);
+                    tryAgain(); // reads it, and shows it or offers the choice
+                    told.accept(Outcome.refused(Problem.refusal("folder.changed-meanwhile")));
+                };
+            }
             Outcome<T> done = new Outcome<>(Optional.of(disk.work(work)), List.of());
             List<Reading> now = disk.readings();
             return () -> {
+                toKnow.addAll(opened);
                 reread(now);
+                if (!trouble.get().isEmpty()) { // the folder is open now, whatever kept it shut
+                    tryAgain();
+                }
                 told.accept(done);
             };
         } catch (NotWritten notWritten) {
@@ -286,7 +313,7 @@ public final class OpenSurvey {
         workers.disk().execute(() -> workers.screen().execute(attempt(() -> {
             Writing.Done done = held.to(disk);
             return () -> written(done);
-        })));
+        }, this::notWritten)));
     }
 
     /** Something that is put on disk. */
@@ -296,15 +323,16 @@ public final class OpenSurvey {
         Runnable done() throws NotWritten;
     }
 
-    private Runnable attempt(Attempt attempt) {
+    /** @param failed told why it could not be done */
+    private Runnable attempt(Attempt attempt, Consumer<List<Problem>> failed) {
         try {
             return attempt.done();
         } catch (NotWritten notWritten) {
-            return () -> notWritten(notWritten.problems());
+            return () -> failed.accept(notWritten.problems());
         } catch (RuntimeException | Error fault) { // else all that is typed from now on would wait and nobody be told
             disk.doubt();
             List<Problem> why = NotWritten.byFault(fault).problems();
-            return () -> notWritten(why);
+            return () -> failed.accept(why);
         }
     }
 
@@ -371,7 +399,7 @@ public final class OpenSurvey {
 
     private void notWritten(List<Problem> why) {
         writing = false;
-        trouble.set(List.copyOf(why));
+        trouble(why);
     }
 
     /** Gives the folder back once all that was asked for before is written. What still waits is lost: ask first. */

@@ -129,6 +129,7 @@ public final class Opener {
         try {
             disk.save(survey);
             List<Reading> log = disk.append(readings).after(List.of());
+            disk.known();
             begun = true;
             return open(folder, survey, log, disk, toKnow, List.of());
         } finally {
@@ -152,6 +153,7 @@ public final class Opener {
         try {
             ReadSurvey now = disk.read();
             opened = !now.refused();
+            disk.known();
             toKnow.addAll(now.warnings());
             return opened ? open(folder, now.survey().orElseThrow(), now.log(), disk, toKnow, List.of()) : refused(now);
         } finally {

@@ -33,10 +33,17 @@ record Writing(List<Reading> readings, Survey described, Survey known) {
         boolean changed = described != known;
         Optional<Survey> theirs = changed || unread ? disk.otherThan(known, described) : Optional.empty();
         if (changed && theirs.isEmpty()) {
+            if (unread) {
+                disk.requireFit(readings, described);
+            }
             disk.save(described);
         }
-        boolean fits = theirs.isEmpty() || disk.takes(readings, theirs.get());
+        boolean fits = theirs.isEmpty() || disk.refusals(readings, theirs.get()).isEmpty();
         boolean append = fits && (unread || !readings.isEmpty());
-        return new Done(this, append ? disk.append(readings) : Kept.NOTHING, theirs, fits, opened);
+        Kept kept = append ? disk.append(readings) : Kept.NOTHING;
+        if (theirs.isEmpty()) {
+            disk.known();
+        }
+        return new Done(this, kept, theirs, fits, opened);
     }
 }

@@ -7,6 +7,7 @@ import covewalk.report.Issue;
 import covewalk.report.OutFolder;
 import covewalk.report.Report;
 import covewalk.survey.Problem;
+import covewalk.survey.Reading;
 import covewalk.survey.file.disk.Outcome;
 import covewalk.survey.file.ReadSurvey;
 import covewalk.survey.file.log.ReadingLog;
@@ -21,6 +22,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -50,6 +52,7 @@ final class Issuing implements DiskWork<Issuing.Ended> {
 
     private final Path survey;
     private final Judgement judgement;
+    private final List<Reading> judged;
     private final boolean correctDrift;
     private final Choices choices;
     private final Texts texts;
@@ -57,15 +60,17 @@ final class Issuing implements DiskWork<Issuing.Ended> {
     private final BooleanSupplier stopped;
 
     /**
-     * @param judgement of what is on disk
+     * @param judgement of what was on disk when it was made
+     * @param judged the log that it was made from
      * @param correctDrift whether a drift was taken off in it
      * @param told of each step as it begins
      * @param stopped whether somebody wants it no more; asked before anything is sealed, and before each file
      */
-    Issuing(Path survey, Judgement judgement, boolean correctDrift, Choices choices, Texts texts, Consumer<Step> told,
-            BooleanSupplier stopped) {
+    Issuing(Path survey, Judgement judgement, List<Reading> judged, boolean correctDrift, Choices choices, Texts texts,
+            Consumer<Step> told, BooleanSupplier stopped) {
         this.survey = survey;
         this.judgement = judgement;
+        this.judged = List.copyOf(judged);
         this.correctDrift = correctDrift;
         this.choices = choices;
         this.texts = texts;
@@ -88,6 +93,9 @@ final class Issuing implements DiskWork<Issuing.Ended> {
         if (read.refused()) { // it was damaged or went away since it was judged
             return nothing(read.problems().stream().filter(Problem::refused).map(this::inFull).distinct().collect(Collectors.joining(" ")));
         }
+        if (!wasJudged(read, log)) {
+            return nothing(inFull(Problem.refusal("folder.changed-meanwhile")));
+        }
         if (stopped.getAsBoolean()) {
             return nothing(texts.get("stopped"));
         }
@@ -98,6 +106,13 @@ final class Issuing implements DiskWork<Issuing.Ended> {
         }
         told.accept(Step.WRITING);
         return write(issue.value().orElseThrow(), read);
+    }
+
+    /** An editor asks for no lock: a seal is not to stand below a judgement of something else. */
+    private boolean wasJudged(ReadSurvey read, ReadingLog log) throws IOException {
+        List<Reading> now = read.log();
+        return SurveyFolder.at(survey).otherThan(judgement.survey()).isEmpty() && now.size() == judged.size()
+                && IntStream.range(0, now.size()).allMatch(i -> log.alike(now.get(i), judged.get(i)));
     }
 
     private static Ended nothing(String why) {

@@ -204,8 +204,8 @@ final class ReportModel {
         issuedOf = survey.judgementProperty().get();
         Choices choices = new Choices(language.get(), new PageStyle(paper.get(), lengths.get()), forWhom.chosen().orElseThrow(),
                 path().orElseThrow());
-        survey.onDisk(new Issuing(survey.folder(), issuedOf, survey.correctDriftProperty().get(), choices, texts,
-                step -> desk.workers().screen().execute(() -> begun(step)), stopThis::get), this::ended);
+        survey.onDisk(new Issuing(survey.folder(), issuedOf, survey.log(), survey.correctDriftProperty().get(), choices,
+                texts, step -> desk.workers().screen().execute(() -> begun(step)), stopThis::get), this::ended);
     }
 
     private void begun(Issuing.Step step) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import covewalk.app.Screens;
+import covewalk.survey.Cove;
 import covewalk.survey.Problem;
 import covewalk.survey.Reading;
 import covewalk.survey.Role;
@@ -13,13 +14,18 @@ import covewalk.survey.Survey;
 import covewalk.survey.Typed;
 import covewalk.survey.TypedColour;
 import covewalk.survey.file.disk.Holder;
+import covewalk.survey.file.disk.Outcome;
 import covewalk.survey.file.SurveyFolder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -146,7 +152,11 @@ class TwoDescriptionsTest {
     }
 
     private static Reading reading(String id) {
-        return new Reading(id, "C1", new Typed("1.25", 1.25), Role.WALK, "A", 1,
+        return reading(id, "C1");
+    }
+
+    private static Reading reading(String id, String cove) {
+        return new Reading(id, cove, new Typed("1.25", 1.25), Role.WALK, "A", 1,
                 Optional.of(TypedColour.ofXy(new Typed("0.4580", 0.4580), new Typed("0.4103", 0.4103))), Optional.empty(), "", "", "", 0);
     }
 
@@ -160,6 +170,234 @@ class TwoDescriptionsTest {
         assertEquals(THEIRS, limit(second.survey()));
         assertEquals(first.log(), second.log());
         assertTrue(second.toKnow().stream().anyMatch(problem -> problem.key().equals("folder.described-anew")));
+    }
+
+    private String whyNotDone() {
+        List<Outcome<Integer>> told = new ArrayList<>();
+        second.onDisk(log -> 1, told::add);
+        return told.get(0).problems().stream().map(Problem::key).findFirst().orElse("");
+    }
+
+    @Test
+    void beforeOtherWorkIsDoneItIsShownWhatTheOtherMadeOfIt() {
+        limit(first, THEIRS);
+        first.close();
+        assertEquals("folder.changed-meanwhile", whyNotDone());
+        assertEquals(THEIRS, limit(second.survey()));
+        assertEquals(THEIRS, limit(second.judgementProperty().get().survey()));
+        assertEquals("", trouble());
+        assertEquals("", whyNotDone(), "now it was seen");
+    }
+
+    @Test
+    void beforeOtherWorkIsDoneTheReadingsOfTheOtherAreShown() {
+        first.keep(reading(first.nextId()));
+        first.close();
+        assertEquals("folder.changed-meanwhile", whyNotDone());
+        assertEquals(first.log(), second.log());
+        assertEquals("", trouble());
+        assertEquals("", whyNotDone());
+    }
+
+    @Test
+    void beforeOtherWorkIsDoneTheChoiceIsOffered() throws IOException {
+        limit(first, THEIRS);
+        limit(second, OURS);
+        first.close();
+        assertEquals("folder.changed-meanwhile", whyNotDone());
+        assertEquals("folder.described-elsewhere", trouble());
+        assertEquals("folder.changed-meanwhile", whyNotDone(), "it waits for the choice");
+        second.keepOurs();
+        assertEquals("", whyNotDone());
+        assertEquals(OURS, limit(onDisk()));
+    }
+
+    @Test
+    void otherWorkThatTakesTheSurveyOverLeavesNoTroubleAndWritesWhatWaits() {
+        second.keep(reading(second.nextId()));
+        first.close();
+        assertEquals("", whyNotDone());
+        assertEquals("", trouble());
+        assertEquals(List.of(), second.waiting());
+    }
+
+    @Test
+    void otherWorkSeesWhatAnEditorMadeOfIt() throws IOException {
+        second.close();
+        second = first;
+        editLimit(THEIRS);
+        assertEquals("folder.changed-meanwhile", whyNotDone());
+        assertEquals(THEIRS, limit(second.survey()));
+        assertEquals("", whyNotDone());
+    }
+
+    private void editLimit(double steps) throws IOException {
+        Path file = demo.resolve("survey.json");
+        Files.writeString(file, Files.readString(file).replaceFirst("\"neighbourSteps\": *[0-9.]+", "\"neighbourSteps\": " + steps));
+    }
+
+    /** The cove in which a reading waits is gone from the other description. */
+    private void readInACoveThatTheOtherTakesAway() {
+        first.close();
+        second.tryAgain();
+        addACove(second);
+        second.close();
+        first = opened();
+        second = opened();
+        second.keep(reading(second.nextId(), "C9"));
+        takeTheCoveAway(first);
+        first.close();
+    }
+
+    @Test
+    void readingsThatCannotStandInTheOtherDescriptionWaitForTheChoiceHoweverManyThereAre() throws IOException {
+        readInACoveThatTheOtherTakesAway();
+        second.tryAgain();
+        for (int more = 1; more <= 3; more++) {
+            assertEquals("folder.described-elsewhere", trouble());
+            assertEquals(more, second.waiting().size());
+            assertFalse(SurveyFolder.at(demo).read().refused());
+            second.keep(reading(second.nextId(), "C9"));
+        }
+        second.keepOurs();
+        assertEquals("", trouble());
+        assertEquals(List.of(), second.waiting());
+        assertFalse(SurveyFolder.at(demo).read().refused());
+    }
+
+    @Test
+    void theyWaitTooWhereOtherWorkCameUponIt() throws IOException {
+        readInACoveThatTheOtherTakesAway();
+        assertEquals("folder.changed-meanwhile", whyNotDone());
+        second.keep(reading(second.nextId(), "C9"));
+        assertEquals("folder.described-elsewhere", trouble());
+        assertEquals(2, second.waiting().size());
+        assertFalse(SurveyFolder.at(demo).read().refused());
+    }
+
+    @Test
+    void ofTheOtherDescriptionThatIsTakenTheNewestIsShown() throws IOException {
+        changeBoth();
+        second.keep(reading(second.nextId()));
+        editLimit(THEIRS + 1);
+        second.takeTheirs(why -> assertEquals(List.of(), why));
+        assertEquals(THEIRS + 1, limit(second.survey()));
+        assertEquals("", trouble());
+    }
+
+    /** A window whose disk is slow: what it is to do is done when the test says so. */
+    private OpenSurvey slow(Deque<Runnable> later) {
+        List<OpenSurvey> told = new ArrayList<>();
+        new Opener(new Workers(later::add, Runnable::run, Runnable::run), () -> Holder.here("covewalk", Screens.EVENING))
+                .open(demo, outcome -> told.add(outcome.value().orElseThrow()));
+        later.remove().run();
+        return told.get(0);
+    }
+
+    private static void doAll(Deque<Runnable> later) {
+        while (!later.isEmpty()) {
+            later.remove().run();
+        }
+    }
+
+    @Test
+    void whatIsChangedTwiceBeforeOtherWorkIsNoOtherDescription() throws IOException {
+        first.close();
+        Deque<Runnable> later = new ArrayDeque<>();
+        second = slow(later);
+        limit(second, THEIRS);
+        limit(second, OURS);
+        List<Outcome<Integer>> told = new ArrayList<>();
+        second.onDisk(log -> 1, told::add);
+        doAll(later);
+        assertEquals(List.of(), told.get(0).problems());
+        assertEquals(OURS, limit(onDisk()));
+    }
+
+    @Test
+    void aChoiceThatCannotBeCarriedOutDoesNotDisturbAWrite() throws IOException {
+        Deque<Runnable> later = new ArrayDeque<>();
+        second = slow(later);
+        limit(first, THEIRS);
+        limit(second, OURS);
+        first.close();
+        doAll(later);
+        second.tryAgain();
+        doAll(later);
+        Path inTheWay = Files.writeString(demo.resolve("originals"), "");
+        second.takeTheirs(why -> assertEquals(List.of(), why));
+        second.keep(reading(second.nextId()));
+        later.remove().run(); // the choice, and a write comes after it
+        assertEquals("folder.failed", trouble());
+        second.keep(reading(second.nextId()));
+        doAll(later);
+        assertEquals(List.of(), second.waiting());
+        assertEquals(SurveyFolder.at(demo).read().log(), second.log());
+        Files.delete(inTheWay);
+        second.takeTheirs(why -> assertEquals(List.of(), why));
+        doAll(later);
+        assertEquals("", trouble());
+        assertEquals(THEIRS, limit(second.survey()));
+    }
+
+    @Test
+    void oursIsNotKeptWhereTheOthersReadingsCannotStandInIt() throws IOException {
+        addACove(first);
+        first.keep(reading(first.nextId(), "C9"));
+        limit(second, OURS);
+        first.close();
+        second.tryAgain();
+        assertEquals("folder.described-elsewhere", trouble());
+        second.keepOurs();
+        assertEquals("log.no-cove", trouble());
+        assertFalse(SurveyFolder.at(demo).read().refused());
+        second.tryAgain();
+        assertEquals("folder.described-elsewhere", trouble(), "there still is a choice");
+        second.takeTheirs(why -> assertEquals(List.of(), why));
+        assertEquals("", trouble());
+        assertEquals(first.log(), second.log());
+    }
+
+    @Test
+    void noDescriptionIsSavedInWhichTheOthersReadingsCannotStand() throws IOException {
+        first.close();
+        second.tryAgain();
+        addACove(second);
+        first = second;
+        second = opened();
+        first.keep(reading(first.nextId(), "C9"));
+        first.close();
+        takeTheCoveAway(second);
+        second.tryAgain();
+        assertEquals("log.no-cove", trouble());
+        assertFalse(SurveyFolder.at(demo).read().refused());
+        addACove(second);
+        assertEquals("", trouble());
+        assertEquals(first.log(), second.log());
+    }
+
+    /** A write that was reported as failed may have come through. */
+    @Test
+    void whatIsOnDiskAlreadyKeepsNoDescriptionFromBeingSaved() throws IOException {
+        Reading reading = reading(second.nextId());
+        second.keep(reading);
+        limit(second, OURS);
+        first.keep(reading);
+        first.close();
+        second.tryAgain();
+        assertEquals("", trouble());
+        assertEquals(List.of(), second.waiting());
+        assertEquals(first.log(), second.log());
+        assertEquals(OURS, limit(onDisk()));
+    }
+
+    private static void addACove(OpenSurvey survey) {
+        Cove cove = new Cove("C9", "", 10, false, "", OptionalDouble.empty(), "", Optional.empty(), List.of(), List.of());
+        assertEquals(List.of(), survey.change(now -> now.withCoves(Stream.concat(now.coves().stream(), Stream.of(cove)).toList())));
+    }
+
+    private static void takeTheCoveAway(OpenSurvey survey) {
+        assertEquals(List.of(), survey.change(now -> now.withCoves(now.coves().stream().filter(cove -> !cove.id().equals("C9")).toList())));
     }
 
     @Test
@@ -178,8 +416,7 @@ class TwoDescriptionsTest {
     @Test
     void aFileThatWasEditedWhileItWasOpenHereIsNotWrittenOverEither() throws IOException {
         second.close();
-        Path file = demo.resolve("survey.json");
-        Files.writeString(file, Files.readString(file).replaceFirst("\"neighbourSteps\": *[0-9.]+", "\"neighbourSteps\": 4.0"));
+        editLimit(THEIRS);
         assertEquals(THEIRS, limit(onDisk()));
         limit(first, OURS);
         assertEquals("folder.described-elsewhere", first.troubleProperty().get().get(0).key());

@@ -11,6 +11,7 @@ import covewalk.app.Screens;
 import covewalk.app.desk.Desk;
 import covewalk.app.desk.Memory;
 import covewalk.app.desk.Place;
+import covewalk.app.open.OpenSurvey;
 import covewalk.app.open.Opener;
 import covewalk.app.open.Workers;
 import covewalk.report.Readership.Reader;
@@ -20,7 +21,9 @@ import covewalk.words.Language;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Queue;
 import java.util.stream.Stream;
@@ -103,6 +106,70 @@ class ReportModelTest {
         assertTrue(model.statusProperty().get().startsWith("readings.csv"), model.statusProperty().get());
         assertNull(model.issuedProperty().get());
         assertFalse(Files.exists(folder.resolve("reading-rooms-report").resolve("punch-list.html")));
+    }
+
+    /** This window was opened while another one held the lock. */
+    private OpenSurvey openedAgainBehindAnother() {
+        Path demo = survey();
+        desk.close();
+        List<OpenSurvey> told = new ArrayList<>();
+        Workers atOnce = new Workers(Runnable::run, Runnable::run, Runnable::run);
+        new Opener(atOnce, () -> Holder.here("covewalk", Screens.EVENING)).open(demo, opened -> told.add(opened.value().orElseThrow()));
+        desk.open(demo, why -> {
+            throw new AssertionError(why);
+        });
+        assertEquals("lock.held", desk.survey().troubleProperty().get().get(0).key());
+        return told.get(0);
+    }
+
+    private void assertNothingIssued(byte[] sealBefore) throws IOException {
+        assertTrue(model.statusProperty().get().startsWith("Another program changed this survey meanwhile, so nothing was done."),
+                model.statusProperty().get());
+        assertNull(model.issuedProperty().get());
+        assertEquals(new String(sealBefore), new String(seal(survey())));
+        assertFalse(Files.exists(folder.resolve("reading-rooms-report").resolve("punch-list.json")));
+    }
+
+    @Test
+    void ofADescriptionThatIsNotOnDiskThereIsNoReport() throws IOException {
+        OpenSurvey other = openedAgainBehindAnother();
+        assertEquals(List.of(), other.change(now -> now.with(now.limits().withNeighbourSteps(7))));
+        other.close();
+        byte[] before = seal(survey());
+        model.write();
+        assertNothingIssued(before);
+        assertEquals(List.of(), desk.survey().troubleProperty().get());
+        model.write();
+        assertNotNull(model.issuedProperty().get(), model.statusProperty().get());
+        assertTrue(Files.readString(folder.resolve("reading-rooms-report").resolve("punch-list.json"))
+                .matches("(?s).*\"neighbourSteps\" ?: ?7\\.0.*"));
+    }
+
+    /** An editor asks for no lock, and nothing was opened anew since. */
+    @Test
+    void ofALogThatIsAnotherThanTheOneJudgedThereIsNoReport() throws IOException {
+        Path log = survey().resolve("readings.csv");
+        List<String> rows = Files.readAllLines(log);
+        Files.writeString(log, rows.get(rows.size() - 1).replaceFirst("^[^,]*", "900") + "\n", StandardOpenOption.APPEND);
+        int held = desk.survey().log().size();
+        byte[] before = seal(survey());
+        model.write();
+        assertNothingIssued(before);
+        assertEquals(held + 1, desk.survey().log().size());
+        model.write();
+        assertNotNull(model.issuedProperty().get(), model.statusProperty().get());
+    }
+
+    @Test
+    void ofADescriptionThatAnEditorChangedThereIsNoReportUntilItIsShown() throws IOException {
+        Path file = survey().resolve("survey.json");
+        Files.writeString(file, Files.readString(file).replaceFirst("\"neighbourSteps\": *[0-9.]+", "\"neighbourSteps\": 7.0"));
+        byte[] before = seal(survey());
+        model.write();
+        assertNothingIssued(before);
+        assertEquals(7, desk.survey().survey().limits().neighbourSteps());
+        model.write();
+        assertNotNull(model.issuedProperty().get(), model.statusProperty().get());
     }
 
     @Test
