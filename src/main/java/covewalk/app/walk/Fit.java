@@ -21,6 +21,8 @@ record Fit(boolean tall, boolean low, Stays stays, double textPx, double padWidt
     private static final double WIDE = 31;
     private static final double HIGH = 35.6;
     private static final double HIGH_ABOVE_PAD = 49.5;
+    /** All but the pad, above each other: where the pad gets no lower. */
+    private static final double WITHOUT_PAD = 37;
     private static final double ACTIONS = 5.5;
     /** Of the height, where everything else scrolls above the pad. */
     private static final double PAD_SHARE = 0.6;
@@ -29,7 +31,8 @@ record Fit(boolean tall, boolean low, Stays stays, double textPx, double padWidt
         boolean tall = height > width || width < LEAST_PAD + WIDE * LEAST_PX;
         double chosen = USUAL_PX * textPercent / 100;
         double grown = Math.max(chosen, tall ? Math.min(width / 50, height / 72) : Math.min(width / 61, height / 40));
-        double most = tall ? Math.min(width / 36, height / HIGH_ABOVE_PAD) : Math.min((width - LEAST_PAD) / WIDE, height / HIGH);
+        double most = tall ? Math.min(width / 36, Math.min(height / HIGH_ABOVE_PAD, (height - LEAST_PAD) / WITHOUT_PAD))
+                : Math.min((width - LEAST_PAD) / WIDE, height / HIGH);
         double text = Math.max(LEAST_PX, Math.min(grown, most));
         boolean low = height < text * (tall ? 59.5 : 39.5);
         Stays stays = stays(tall, height);

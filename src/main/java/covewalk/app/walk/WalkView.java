@@ -10,6 +10,7 @@ import java.util.Optional;
 import javafx.beans.InvalidationListener;
 import javafx.beans.WeakInvalidationListener;
 import javafx.css.PseudoClass;
+import javafx.geometry.Insets;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -30,6 +31,7 @@ final class WalkView extends BorderPane {
 
     private static final PseudoClass TALL = PseudoClass.getPseudoClass("tall");
     private static final PseudoClass LOW = PseudoClass.getPseudoClass("low");
+    private static final Insets BESIDE_PAD = new Insets(0, 6, 0, 0);
     private static final PseudoClass SMALL_KEYS = PseudoClass.getPseudoClass("small-keys");
 
     private final WalkModel model;
@@ -164,6 +166,7 @@ final class WalkView extends BorderPane {
     /** The pad never moves while one types: it stands at the right, or just above the actions. */
     private void arrange() {
         pseudoClassStateChanged(TALL, tall);
+        BorderPane.setMargin(column, tall ? Insets.EMPTY : BESIDE_PAD);
         setTop(null);
         setRight(null);
         setBottom(null);
