@@ -4,9 +4,12 @@ import covewalk.app.desk.Desk;
 import covewalk.app.desk.Place;
 import covewalk.app.text.Texts;
 import java.util.Locale;
+import javafx.css.PseudoClass;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.control.ContentDisplay;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ScrollPane.ScrollBarPolicy;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
@@ -18,12 +21,26 @@ import javafx.scene.shape.SVGPath;
 /** The places to go, each a word with a small drawing. */
 final class Navigation extends StackPane {
 
+    /** The six places, in sizes of their text: above each other, with their drawings beside the words, and side by side. */
+    private static final double HIGH = 27;
+    private static final double FLAT = 20.5;
+    private static final double WIDE = 37;
+    private static final PseudoClass FLAT_PLACES = PseudoClass.getPseudoClass("flat");
+
     private final Desk desk;
+    private final ScrollPane scroll = new ScrollPane();
+    private Orientation orientation;
     private final ToggleButton[] buttons = new ToggleButton[Place.values().length];
 
     Navigation(Desk desk, Texts texts) {
         this.desk = desk;
         getStyleClass().add("places");
+        scroll.setFitToWidth(true);
+        scroll.setFitToHeight(true);
+        scroll.setHbarPolicy(ScrollBarPolicy.NEVER);
+        scroll.setMinSize(0, 0);
+        setMinHeight(0);
+        getChildren().add(scroll);
         for (Place place : Place.values()) {
             buttons[place.ordinal()] = button(place, texts);
         }
@@ -57,19 +74,39 @@ final class Navigation extends StackPane {
         }
     }
 
-    /** Its words grow with the text only as far as all six find room beside, or below, what they lead to. */
-    void turn(Orientation orientation, double textPx) {
+    /**
+     * Its words grow with the text only as far as all six find room beside, or below, what they lead to. Where they do not, the
+     * drawings stand beside the words; where even that is too high, they scroll.
+     *
+     * @param room the height for places above each other, the width for places side by side, in px
+     */
+    void turn(Orientation now, double room, double chosenPx) {
+        boolean column = now == Orientation.VERTICAL;
+        boolean flat = column && room > 0 && room < HIGH * TextSize.LEAST_PX;
+        double textPx = TextSize.atMost(room / (column ? flat ? FLAT : HIGH : WIDE), chosenPx);
         setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx;", textPx));
-        if (orientation == Orientation.VERTICAL) {
-            VBox column = new VBox(4, buttons);
-            column.setAlignment(Pos.TOP_CENTER);
-            getChildren().setAll(column);
-        } else {
-            HBox row = new HBox(4, buttons);
-            for (ToggleButton button : buttons) {
-                HBox.setHgrow(button, Priority.ALWAYS);
-            }
-            getChildren().setAll(row);
+        pseudoClassStateChanged(FLAT_PLACES, flat);
+        for (ToggleButton button : buttons) {
+            button.setContentDisplay(flat ? ContentDisplay.LEFT : ContentDisplay.TOP);
         }
+        scroll.setVbarPolicy(flat && room < FLAT * TextSize.LEAST_PX ? ScrollBarPolicy.ALWAYS : ScrollBarPolicy.NEVER);
+        if (now != orientation) {
+            orientation = now;
+            scroll.setContent(column ? column() : row());
+        }
+    }
+
+    private VBox column() {
+        VBox column = new VBox(4, buttons);
+        column.setAlignment(Pos.TOP_CENTER);
+        return column;
+    }
+
+    private HBox row() {
+        HBox row = new HBox(4, buttons);
+        for (ToggleButton button : buttons) {
+            HBox.setHgrow(button, Priority.ALWAYS);
+        }
+        return row;
     }
 }

@@ -35,14 +35,6 @@ import javafx.scene.layout.BorderPane;
 /** What stands around every place: the way to the others, and above all of it what is not on disk. */
 public final class Shell extends BorderPane {
 
-    private static final double USUAL_TEXT_PX = 15;
-    private static final double LEAST_TEXT_PX = 11;
-    /** The six places, in sizes of their text: above each other, and side by side. */
-    private static final double PLACES_HIGH = 27;
-    private static final double PLACES_WIDE = 37;
-    /** What the window is at least, in sizes of the text of the trouble bar: its buttons stand side by side, and it leaves most of the height. */
-    private static final double TROUBLE_WIDE = 40;
-    private static final double TROUBLE_HIGH = 33;
     /** Where lines of forms have to be shorter, in sizes of the text. */
     private static final double NARROW_EM = 26;
     private static final PseudoClass NARROW = PseudoClass.getPseudoClass("narrow");
@@ -58,6 +50,7 @@ public final class Shell extends BorderPane {
     private Desk inUse;
     private Navigation navigation;
     private TroubleBar trouble;
+    private TroubleRoom top;
     private Locale language;
 
     public Shell(Desk desk) {
@@ -96,7 +89,7 @@ public final class Shell extends BorderPane {
         for (Theme theme : Theme.values()) {
             pseudoClassStateChanged(PseudoClass.getPseudoClass(theme.code()), theme == settings.theme());
         }
-        setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx;", USUAL_TEXT_PX * settings.textPercent() / 100));
+        setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx;", TextSize.USUAL_PX * settings.textPercent() / 100));
         if (settings.language().equals(language)) {
             turn();
         } else {
@@ -115,7 +108,8 @@ public final class Shell extends BorderPane {
         Texts texts = desk.texts(Shell.class);
         navigation = new Navigation(inUse, texts);
         trouble = new TroubleBar(inUse, texts);
-        setTop(trouble);
+        top = new TroubleRoom(trouble, () -> Platform.runLater(this::turn)); // it is laid out just now
+        setTop(top);
         turn();
         show(desk.placeProperty().get());
         name();
@@ -144,27 +138,21 @@ public final class Shell extends BorderPane {
         screen.shown();
     }
 
-    /** The way to the other places stands at the left, and below in a window that is higher than wide. */
+    /** The way to the other places stands at the left, and below in a window that is higher than wide; both below the trouble bar. */
     private void turn() {
         boolean tall = getHeight() > getWidth();
         pseudoClassStateChanged(TALL, tall);
-        setLeft(null);
-        setBottom(null);
-        double chosen = USUAL_TEXT_PX * desk.settings().textPercent() / 100;
-        navigation.turn(tall ? Orientation.HORIZONTAL : Orientation.VERTICAL,
-                atMost(tall ? getWidth() / PLACES_WIDE : getHeight() / PLACES_HIGH, chosen));
-        trouble.fit(atMost(Math.min(getWidth() / TROUBLE_WIDE, getHeight() / TROUBLE_HIGH), chosen));
+        double chosen = TextSize.USUAL_PX * desk.settings().textPercent() / 100;
+        double left = top.fit(getWidth(), getHeight(), chosen);
+        navigation.turn(tall ? Orientation.HORIZONTAL : Orientation.VERTICAL, tall ? getWidth() : left, chosen);
         pseudoClassStateChanged(NARROW, getWidth() < NARROW_EM * chosen);
         if (tall) {
+            setLeft(null);
             setBottom(navigation);
         } else {
+            setBottom(null);
             setLeft(navigation);
         }
-    }
-
-    /** The text that was chosen, or as large as there is room for. */
-    private static double atMost(double room, double chosen) {
-        return room > 0 ? Math.max(LEAST_TEXT_PX, Math.min(chosen, room)) : chosen;
     }
 
     private void name() {

@@ -139,7 +139,7 @@ public final class Screens extends FxRobot implements AutoCloseable {
     }
 
     /** Asks to close the window, as its frame does. */
-    boolean mayClose() {
+    public boolean mayClose() {
         boolean[] may = new boolean[1];
         interact(() -> may[0] = shell.mayClose());
         rest();

@@ -66,6 +66,9 @@ class SmallTabletTest {
         }
         for (Node node : screens.lookup(".scroll-pane").queryAll()) {
             ScrollPane pane = (ScrollPane) node;
+            if (!pane.isVisible()) {
+                continue; // nothing is wrong, so nothing is told
+            }
             double content = pane.getContent() == null ? 0 : pane.getContent().getLayoutBounds().getWidth();
             assertTrue(content <= pane.getViewportBounds().getWidth() + 1, place + ": " + content + " in " + pane.getViewportBounds() + " " + pane);
         }

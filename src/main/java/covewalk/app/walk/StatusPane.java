@@ -6,6 +6,7 @@ import javafx.beans.InvalidationListener;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
@@ -19,6 +20,7 @@ final class StatusPane extends VBox {
 
     private final WalkModel model;
     private final Texts texts;
+    private final Label question;
     private final FlowPane offers = new FlowPane(8, 8);
     private final Button takeBack = new Button();
     private final PauseTransition seen = new PauseTransition(SEEN);
@@ -27,7 +29,7 @@ final class StatusPane extends VBox {
         this.model = model;
         this.texts = texts;
         getStyleClass().add("walk-status");
-        Label question = label("walk-question", "walk-question");
+        question = label("walk-question", "walk-question");
         model.says().question().addListener((property, before, now) -> question.setText(inWords(now)));
         model.says().question().addListener((property, before, now) -> show(question, now != null));
         show(question, false);
@@ -60,6 +62,11 @@ final class StatusPane extends VBox {
         model.says().numbersProperty().addListener(observable -> enable());
         offer();
         enable();
+    }
+
+    /** Where it is asked about what was typed. */
+    Node question() {
+        return question;
     }
 
     private static Label label(String id, String style) {

@@ -4,11 +4,13 @@ import covewalk.app.desk.Desk;
 import covewalk.app.desk.Spot;
 import covewalk.app.parts.NumberPad;
 import covewalk.app.text.Texts;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.InvalidationListener;
 import javafx.beans.WeakInvalidationListener;
 import javafx.css.PseudoClass;
+import javafx.geometry.Insets;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -22,12 +24,15 @@ import javafx.scene.layout.VBox;
 
 /**
  * The walk: strip on top, what is said and typed at the left, the number pad at the right, the actions below. In a window
- * that is higher than wide the pad stands under the fields. Nothing scrolls; where it gets tight the strip gets low.
+ * that is higher than wide the pad stands under the fields. Where it gets tight the strip gets low; where it gets tighter still,
+ * strip and actions scroll with what is said, so that the fields and the pad stay in sight.
  */
 final class WalkView extends BorderPane {
 
     private static final PseudoClass TALL = PseudoClass.getPseudoClass("tall");
     private static final PseudoClass LOW = PseudoClass.getPseudoClass("low");
+    private static final Insets BESIDE_PAD = new Insets(0, 6, 0, 0);
+    private static final PseudoClass SMALL_KEYS = PseudoClass.getPseudoClass("small-keys");
 
     private final WalkModel model;
     private final Desk desk;
@@ -36,6 +41,7 @@ final class WalkView extends BorderPane {
     private final NumberPad pad;
     private final VBox reading = new VBox();
     private final StackPane left = new StackPane();
+    private final InSight column = new InSight(left);
     private final Button spot = new Button();
     private final Texts texts;
     private final NotePane note;
@@ -44,6 +50,7 @@ final class WalkView extends BorderPane {
     private final Actions actions;
     private final InvalidationListener onSize = observable -> fit();
     private boolean tall;
+    private Fit.Stays stays = Fit.Stays.ALL;
 
     WalkView(WalkModel model, Desk desk, Texts texts) {
         this.model = model;
@@ -60,11 +67,12 @@ final class WalkView extends BorderPane {
         more = new MorePane(model, texts, this::type, () -> turnTo(correct, correct::begin));
         reading.getStyleClass().add("walk-reading");
         spot.setId("walk-spot");
-        reading.getChildren().addAll(where(), new SentencePane(model, texts), entry, new StatusPane(model, texts));
+        StatusPane status = new StatusPane(model, texts);
+        reading.getChildren().addAll(where(), new SentencePane(model, texts), entry, status);
+        column.keep(entry, status.question());
         left.setMinSize(0, 0);
         left.getChildren().add(reading);
-        setTop(strip);
-        setCenter(left);
+        setCenter(column);
         actions = new Actions(model, texts, () -> turnTo(note, note::begin), () -> turnTo(more, more::begin));
         KeptTone tone = new KeptTone();
         model.setOnKept(() -> {
@@ -118,6 +126,7 @@ final class WalkView extends BorderPane {
         left.getChildren().setAll(reading);
         if (model.way().aim() != null) {
             entry.focus(Entry.Field.FIRST);
+            column.look();
         } else {
             reading.lookupAll(".main-action").stream().findFirst().ifPresent(Node::requestFocus);
         }
@@ -129,6 +138,7 @@ final class WalkView extends BorderPane {
             return;
         }
         left.getChildren().setAll(sheet);
+        column.setVvalue(0);
         begin.run();
     }
 
@@ -156,12 +166,18 @@ final class WalkView extends BorderPane {
     /** The pad never moves while one types: it stands at the right, or just above the actions. */
     private void arrange() {
         pseudoClassStateChanged(TALL, tall);
+        BorderPane.setMargin(column, tall ? Insets.EMPTY : BESIDE_PAD);
+        setTop(null);
         setRight(null);
         setBottom(null);
+        column.scrollWith(stays == Fit.Stays.ALL ? List.of() : stays == Fit.Stays.PAD ? List.of(actions, strip) : List.of(strip));
+        if (stays == Fit.Stays.ALL) {
+            setTop(strip);
+        }
         if (tall) {
-            setBottom(new VBox(pad, actions));
+            setBottom(stays == Fit.Stays.PAD ? pad : new VBox(pad, actions));
         } else {
-            setBottom(actions);
+            setBottom(stays == Fit.Stays.PAD ? null : actions);
             setRight(pad);
         }
     }
@@ -171,14 +187,16 @@ final class WalkView extends BorderPane {
             return;
         }
         Fit fit = Fit.of(getWidth(), getHeight(), desk.settings().textPercent());
-        if (fit.tall() != tall) {
+        if (fit.tall() != tall || fit.stays() != stays) {
             tall = fit.tall();
+            stays = fit.stays();
             arrange();
         }
         setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx;", fit.textPx()));
         pad.setPrefWidth(fit.padWidth());
         pad.setPrefHeight(fit.padHeight());
         pseudoClassStateChanged(LOW, fit.low());
+        pseudoClassStateChanged(SMALL_KEYS, fit.smallKeys());
         strip.fit(fit.textPx(), fit.low());
     }
 }

@@ -18,8 +18,9 @@ class FitTest {
         873,     600,    200,  false, true,  16.9,   and no larger: all that is typed and said stays in sight
         800,     1213,   100,  true,  false, 16.0,   a tablet upright
         600,     950,    200,  true,  true,  16.7,   a small one upright
-        480,     700,    100,  true,  true,  13.3,   a small window: smaller rather than cut off
-        300,     250,    100,  false, true,  11.0,   no smaller than can be read
+        480,     700,    100,  true,  true,  12.3,   a small window: smaller rather than cut off
+        587,     390,    100,  false, true,  11.0,   no smaller than can be read
+        410,     400,    100,  true,  true,  11.0,   too narrow for fields beside the pad
         """)
     void isAsLargeAsThereIsRoomFor(double width, double height, int text, boolean tall, boolean low, double textPx, String why) {
         Fit fit = Fit.of(width, height, text);
