@@ -7,6 +7,7 @@ import covewalk.app.forms.ScanField;
 import covewalk.app.strip.DriftView;
 import covewalk.app.text.Texts;
 import covewalk.survey.Reel;
+import java.util.List;
 import java.util.Optional;
 import javafx.beans.Observable;
 import javafx.geometry.VPos;
@@ -18,6 +19,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The box for a scanner on top, the reels found at the left, or above where there is little room, and the chosen one. */
@@ -47,6 +49,9 @@ final class ReelsView extends BorderPane {
         detail.setFitToWidth(true);
         detail.getStyleClass().add("reel-scroll");
         drift.getStyleClass().add("reel-drift");
+        for (Region scrolls : List.of(list, detail, this)) { // however little room the trouble bar leaves
+            scrolls.setMinHeight(0);
+        }
         setTop(new VBox(header(), drift));
         setCenter(detail);
         model.found().addListener((Observable changed) -> select());

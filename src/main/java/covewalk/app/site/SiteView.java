@@ -58,6 +58,9 @@ final class SiteView extends BorderPane {
         page.setFitToWidth(true);
         page.getStyleClass().add("site-scroll");
         page.setId("site-scroll");
+        for (Region scrolls : List.of(sections, page, aside, this)) { // however little room the trouble bar leaves
+            scrolls.setMinHeight(0);
+        }
         setTop(header());
         setCenter(page);
         model.sectionProperty().addListener((property, before, now) -> {

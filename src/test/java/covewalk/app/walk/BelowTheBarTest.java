@@ -20,6 +20,7 @@ import javafx.geometry.Rectangle2D;
 import javafx.scene.Node;
 import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import javafx.scene.text.Text;
 import org.junit.jupiter.api.io.TempDir;
@@ -59,6 +60,9 @@ class BelowTheBarTest {
             screens.until(() -> screens.find("#walk-question").isVisible());
             screens.picture(String.format(Locale.ROOT, "below-%.0fx%.0f-%d-%s", width, height, percent, trouble));
             everythingHasItsPlace(new Rectangle2D(0, 0, width, height));
+            theOtherPlacesEndInTheWindow(new Rectangle2D(0, 0, width, height));
+            screens.interact(() -> screens.desk().go(Place.WALK));
+            screens.rest();
             if (height > 450) { // a lower window has keys as high as there is room for, and the fields come before the question
                 isInSight("#walk-question");
                 screens.lookup(".pad-key").queryAll().forEach(this::isForAGlove);
@@ -116,6 +120,16 @@ class BelowTheBarTest {
         screens.lookup(".trouble > *").queryAll().forEach(BelowTheBarTest::isWhole);
         screens.lookup(".walk-actions > .button").queryAll().forEach(this::itsWordsAreWhole);
         screens.lookup(".place").queryAll().forEach(this::itsWordsAreWhole);
+    }
+
+    private void theOtherPlacesEndInTheWindow(Rectangle2D window) {
+        for (Place place : Place.values()) {
+            screens.interact(() -> screens.desk().go(place));
+            screens.rest();
+            screens.picture(String.format(Locale.ROOT, "below-%.0fx%.0f-%s", window.getWidth(), window.getHeight(), place));
+            Node page = ((BorderPane) screens.find(".places").getScene().getRoot()).getCenter();
+            assertTrue(window.contains(bounds(page)), place + " ends in the window: " + bounds(page));
+        }
     }
 
     private void isInSight(String query) {
