@@ -232,8 +232,8 @@ class ReportCommandTest {
         --for warranty              | --reel is missing: which reel the dossier is about. Give its id or its serial.
         --reel R1                   | --reel goes with --for warranty. Give both, or leave it out.
         --for specifier --reel R1   | --reel goes with --for warranty. Give both, or leave it out.
-        --for warranty --reel r9    | --reel: no reel has the id or serial r9. There are: R1, R2, R3.
-        --for warranty --reel R9    | --reel: no reel has the id or serial R9. There are: R1, R2, R3.
+        --for warranty --reel r9    | --reel: no reel has the id or serial "r9". There are: R1, R2, R3.
+        --for warranty --reel R9    | --reel: no reel has the id or serial "R9". There are: R1, R2, R3.
         """)
     void whatDoesNotGoTogetherIsRefusedBeforeAnythingIsWritten(String options, String words) throws IOException {
         List<String> line = new ArrayList<>(List.of("report", survey.toString(), "--out", out.toString()));
